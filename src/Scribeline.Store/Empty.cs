@@ -1,0 +1,1 @@
+namespace Scribeline.Store; internal static class Empty { }

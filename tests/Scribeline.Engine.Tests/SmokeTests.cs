@@ -1,0 +1,2 @@
+namespace Scribeline.Engine.Tests;
+public class SmokeTests { [Fact] public void Runs() => Assert.Equal(4, 2 + 2); }
