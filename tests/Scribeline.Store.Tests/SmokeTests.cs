@@ -1,2 +1,7 @@
 namespace Scribeline.Store.Tests;
-public class SmokeTests { [Fact] public void Runs() => Assert.Equal(4, 2 + 2); }
+
+public class SmokeTests
+{
+    [Fact]
+    public void Runs() => Assert.Equal(4, 2 + 2);
+}
