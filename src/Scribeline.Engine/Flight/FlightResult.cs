@@ -10,7 +10,13 @@ public sealed class FlightResult
 {
     private readonly FlightTrack[] tracks;
 
-    internal FlightResult(FlightTrack[] tracks) => this.tracks = tracks;
+    private readonly Lazy<FlightMaxima> maxima;
+
+    internal FlightResult(FlightTrack[] tracks)
+    {
+        this.tracks = tracks;
+        maxima = new(() => MaximumSearch.Whole(tracks[0], RailExit));
+    }
 
     /// <summary>Why it ends early, or none.</summary>
     public FlightFailure Failure { get; internal init; }
@@ -30,7 +36,8 @@ public sealed class FlightResult
     /// <summary>Null where the flight ended before apogee.</summary>
     public FlightSample? Apogee { get; init; }
 
-    public required FlightMaxima Maxima { get; init; }
+    /// <summary>Greatest values of the whole rocket's flight; found when first asked for.</summary>
+    public FlightMaxima Maxima => maxima.Value;
 
     /// <summary>One per body that came to the ground, in order of body.</summary>
     public required ValueList<Landing> Landings { get; init; }

@@ -11,4 +11,7 @@ internal abstract class FlightTrack
 
     /// <summary>Everything at a time, held to the track's start and end.</summary>
     public abstract FlightSample At(double time);
+
+    /// <summary>Spans of the steps it was computed in, in order.</summary>
+    public abstract IEnumerable<(double Start, double End)> Steps { get; }
 }

@@ -23,7 +23,9 @@ public sealed record FlightPiece(string Name, double Mass, double BodyDragArea);
 /// <param name="Joint">Joint that lets go, or null where none does.</param>
 /// <param name="Tethered">Whether a cord still ties the two sides of the joint.</param>
 /// <param name="Canopies">Canopies freed.</param>
-public sealed record RecoveryAction(string Name, RecoveryTrigger Trigger, int? Joint, bool Tethered, ValueList<FlightCanopy> Canopies);
+/// <param name="SeparationSpeed">Speed at which untethered sides part along the axis, m/s, 0 or more; cords take it back.</param>
+public sealed record RecoveryAction(
+    string Name, RecoveryTrigger Trigger, int? Joint, bool Tethered, ValueList<FlightCanopy> Canopies, double SeparationSpeed = 0);
 
 /// <summary>
 /// A canopy as the trajectory feels it. Drag area while filling: CdS [(1 − √i) τ^(j/2) + √i]², τ = t / t_f, t_f = n D0 / v1

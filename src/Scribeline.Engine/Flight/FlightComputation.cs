@@ -1,0 +1,173 @@
+using Scribeline.Engine.Numerics;
+using Scribeline.Engine.Quantities;
+
+namespace Scribeline.Engine.Flight;
+
+/// <summary>Flies the whole rocket, then every body that comes of it.</summary>
+internal sealed class FlightComputation<TModel>
+    where TModel : struct, IFlightModel
+{
+    private readonly TModel model;
+    private readonly RecoveryPlan plan;
+    private readonly FlightOptions options;
+    private readonly FlightLog log = new();
+    private readonly List<FlightTrack> tracks = [];
+    private readonly List<FlightBody> bodies = [];
+    private readonly List<FreedCanopyOnTrack> opened = [];
+    private readonly Queue<DescentStart> waiting = new();
+    private FlightEffort effort;
+    private int bodyCount = 1;
+
+    private FlightComputation(TModel model, RecoveryPlan plan, FlightOptions options) =>
+        (this.model, this.plan, this.options) = (model, plan, options);
+
+    private readonly record struct FreedCanopyOnTrack(int Body, FreedCanopy Canopy);
+
+    /// <summary>From ignition on the rail.</summary>
+    /// <param name="model">Rocket and day.</param>
+    /// <param name="knots">Times at which the slope of the thrust changes, s, ascending; the last is burnout.</param>
+    /// <param name="rail">The rail.</param>
+    /// <param name="attitude">On the rail.</param>
+    /// <param name="plan">What comes apart and opens.</param>
+    /// <param name="options">Tolerance and extent.</param>
+    public static FlightResult FromRail(
+        TModel model, double[] knots, RailGeometry rail, Quaternion<Scalar> attitude, RecoveryPlan plan, FlightOptions options)
+    {
+        FlightComputation<TModel> computation = new(model, plan, options);
+        WholeFlight<TModel> whole = computation.Whole(knots, rail);
+        whole.Ignite(attitude);
+        return computation.Fly(whole);
+    }
+
+    /// <summary>From a state in free flight.</summary>
+    public static FlightResult FromAir(
+        TModel model, double[] knots, double time, in FlightState<Scalar> state, RecoveryPlan plan, FlightOptions options)
+    {
+        FlightComputation<TModel> computation = new(model, plan, options);
+        WholeFlight<TModel> whole = computation.Whole(knots, default);
+        whole.Release(time, state);
+        return computation.Fly(whole);
+    }
+
+    private WholeFlight<TModel> Whole(double[] knots, RailGeometry rail) =>
+        new(new(model), rail, knots, new FiringPlan(plan.Actions), options, log);
+
+    private FlightResult Fly(WholeFlight<TModel> whole)
+    {
+        RecoveryAction? action = whole.Fly();
+        Add(whole.Effort);
+        tracks.Add(whole.Track());
+        FlightSample end = whole.Sample;
+        bodies.Add(new(0, null, Names(0, plan.Pieces.Count - 1), tracks[0].Start, whole.Time, end.Mass));
+        if (whole.Landed) Land(0, end, end.Mass);
+        if (action is not null)
+        {
+            FlightState<Scalar> s = whole.State;
+            DescentStart parent = new(
+                0, 0, 0, plan.Pieces.Count - 1, Masses(s), whole.Time, s.Position, s.Velocity, s.Attitude.Normalised(),
+                whole.ApogeePassed, whole.Plan, []);
+            Part(parent, action, [.. action.Canopies.Select(c => new FreedCanopy(c, whole.Time + c.LineStretchDelay, null))]);
+        }
+
+        while (waiting.TryDequeue(out DescentStart? start)) Descend(start);
+        return Result();
+    }
+
+    private void Descend(DescentStart start)
+    {
+        DescentFlight<TModel> flight = new(model, plan.Pieces, start, options, log);
+        RecoveryAction? action = flight.Fly();
+        Add(flight.Effort);
+        tracks.Add(flight.Track());
+        bodies.Add(new(start.Index, start.Parent, Names(start.First, start.Last), start.Time, flight.Time, flight.Mass));
+        foreach (FreedCanopy canopy in flight.Canopies.Where(c => c.FillTime is not null && c.LineStretch >= start.Time))
+        {
+            opened.Add(new(start.Index, canopy));
+        }
+
+        if (flight.Landed) Land(start.Index, flight.Sample, flight.Mass);
+        if (action is null) return;
+        Part(
+            start with { Time = flight.Time, Position = flight.Position, Velocity = flight.Velocity, ApogeePassed = flight.ApogeePassed },
+            action, flight.Canopies);
+    }
+
+    /// <summary>Queues the one or two bodies that an action leaves.</summary>
+    private void Part(DescentStart parent, RecoveryAction action, IReadOnlyList<FreedCanopy> canopies)
+    {
+        int first = parent.First, last = parent.Last;
+        if (action.Joint is not { } joint || action.Tethered)
+        {
+            Queue(parent, first, last, Vector3<Scalar>.Zero, canopies);
+            return;
+        }
+
+        // Momentum is kept: each side takes the other's share of the speed at which they part.
+        double ahead = Mass(first, joint), behind = Mass(joint + 1, last);
+        Vector3<Scalar> axis = parent.Attitude.ToFrame(new(1, 0, 0));
+        double speed = action.SeparationSpeed / (ahead + behind);
+        Queue(parent, first, joint, (speed * behind) * axis, canopies);
+        Queue(parent, joint + 1, last, (-speed * ahead) * axis, canopies);
+
+        double Mass(int from, int to) => parent.Masses.AsSpan(from, to - from + 1).ToArray().Sum();
+    }
+
+    private void Queue(DescentStart parent, int first, int last, Vector3<Scalar> kick, IReadOnlyList<FreedCanopy> canopies) =>
+        waiting.Enqueue(parent with
+        {
+            Index = bodyCount++,
+            Parent = parent.Index,
+            First = first,
+            Last = last,
+            Velocity = parent.Velocity + kick,
+            Plan = parent.Plan.For(first, last),
+            Canopies = [.. canopies.Where(c => c.Canopy.Piece >= first && c.Canopy.Piece <= last)],
+        });
+
+    /// <summary>Masses of the pieces; propellant that has not burnt is in the last.</summary>
+    private double[] Masses(in FlightState<Scalar> s)
+    {
+        double[] masses = [.. plan.Pieces.Select(p => p.Mass)];
+        double burned = Math.Min(s.Impulse / model.TotalImpulse, 1);
+        masses[^1] += model.Mass<Scalar>(burned).Mass - model.Mass<Scalar>(1).Mass;
+        return masses;
+    }
+
+    private void Land(int body, FlightSample at, double mass)
+    {
+        ValueList<string> pieces = bodies[^1].Pieces;
+        string name = pieces.Count == 0 ? "rocket" : string.Join(", ", pieces);
+        log.Add(FlightEventKind.Landing, $"{name}: landing", body, at);
+        log.Add(new Landing(body, pieces, at, mass));
+    }
+
+    private ValueList<string> Names(int first, int last) =>
+        plan.Pieces.Skip(first).Take(last - first + 1).Select(p => p.Name).ToValueList();
+
+    private void Add(FlightEffort e) =>
+        effort = new(effort.Steps + e.Steps, effort.Rejected + e.Rejected, effort.Evaluations + e.Evaluations);
+
+    private FlightResult Result()
+    {
+        foreach ((int body, FreedCanopy canopy) in opened)
+        {
+            OpenCanopy open = new(canopy.Canopy, canopy.LineStretch, canopy.FillTime!.Value);
+            FlightTrack track = tracks[body];
+            FlightMaximum peak = MaximumSearch.Of(track, s => s.DynamicPressure * open.DragArea(s.Time), open.LineStretch, open.Full + 1);
+            log.Add(new CanopyOpening(canopy.Canopy.Name, body, track.At(open.LineStretch), open.FillTime, peak));
+        }
+
+        return new FlightResult([.. tracks])
+        {
+            Failure = log.Failure,
+            Events = log.Events,
+            Bodies = bodies.ToValueList(),
+            RailExit = log.RailExit,
+            Burnout = log.Burnout,
+            Apogee = log.Apogee,
+            Landings = log.Landings,
+            Openings = log.Openings,
+            Effort = effort,
+        };
+    }
+}

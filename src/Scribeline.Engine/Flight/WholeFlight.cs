@@ -1,0 +1,206 @@
+using Scribeline.Engine.Numerics;
+
+namespace Scribeline.Engine.Flight;
+
+/// <summary>The whole rocket from ignition until something lets go, the ground, or the end asked for.</summary>
+internal sealed class WholeFlight<TModel>
+    where TModel : struct, IFlightModel
+{
+    private readonly FlightEquations<TModel> equations;
+    private readonly RailGeometry rail;
+    private readonly double[] knots;
+    private readonly FlightOptions options;
+    private readonly FlightLog log;
+    private readonly Trajectory trajectory = new(FlightState<Scalar>.Size);
+    private readonly Integration integration;
+    private readonly double[] y = new double[FlightState<Scalar>.Size];
+    private FlightPhase phase;
+    private bool burning;
+    private FlightSample? forwardExit;
+
+    /// <param name="equations">Rocket and day.</param>
+    /// <param name="rail">The rail.</param>
+    /// <param name="knots">Times at which the slope of the thrust changes, s after ignition, ascending; the last is burnout.</param>
+    /// <param name="plan">What fires when.</param>
+    /// <param name="options">Tolerance and extent.</param>
+    /// <param name="log">Told what happens.</param>
+    public WholeFlight(
+        FlightEquations<TModel> equations, RailGeometry rail, double[] knots, FiringPlan plan, FlightOptions options, FlightLog log)
+    {
+        (this.equations, this.rail, this.knots, Plan, this.options, this.log) = (equations, rail, knots, plan, options, log);
+        integration = new(trajectory, options.RelativeTolerance, FlightTolerance.Whole(equations.Model.TotalImpulse), options.MaximumSteps);
+    }
+
+    /// <summary>What has not fired.</summary>
+    public FiringPlan Plan { get; }
+
+    /// <summary>s after ignition.</summary>
+    public double Time { get; private set; }
+
+    /// <summary>Whether apogee has passed.</summary>
+    public bool ApogeePassed { get; private set; }
+
+    /// <summary>Whether it flew to its end on the ground.</summary>
+    public bool Landed { get; private set; }
+
+    /// <summary>The state now.</summary>
+    public FlightState<Scalar> State =>
+        FlightState<Scalar>.Read(System.Runtime.InteropServices.MemoryMarshal.Cast<double, Scalar>(y.AsSpan()));
+
+    public FlightEffort Effort => new(trajectory.Count, integration.Rejected, integration.Evaluations);
+
+    /// <summary>Everything now.</summary>
+    public FlightSample Sample => SampleMaker.Whole(equations, Time, phase, burning, y, rail);
+
+    /// <summary>The motion so far.</summary>
+    public WholeTrack<TModel> Track()
+    {
+        if (trajectory.Count == 0) trajectory.KeepState(Time, y, Mark);
+        return new(equations, trajectory, rail);
+    }
+
+    private int Mark => WholeTrack<TModel>.Mark(phase, burning);
+
+    private bool Free => phase is FlightPhase.Boost or FlightPhase.Coast;
+
+    /// <summary>Puts the rocket on the rail with the motor lit.</summary>
+    public void Ignite(Quaternion<Scalar> attitude)
+    {
+        new FlightState<Scalar>(rail.Start, Vector3<Scalar>.Zero, attitude, Vector3<Scalar>.Zero, 0)
+            .Write(System.Runtime.InteropServices.MemoryMarshal.Cast<double, Scalar>(y.AsSpan()));
+        (phase, burning) = (FlightPhase.Held, true);
+        log.Add(FlightEventKind.Ignition, "ignition", 0, Sample);
+        Span<double> net = stackalloc double[Integration.MostEvents];
+        Motion.EventFunctions(0, y, net);
+        if (net[0] > 0) LiftOff();
+    }
+
+    /// <summary>Puts the rocket in free flight.</summary>
+    public void Release(double time, in FlightState<Scalar> state)
+    {
+        state.Write(System.Runtime.InteropServices.MemoryMarshal.Cast<double, Scalar>(y.AsSpan()));
+        Time = time;
+        burning = knots.Length > 0 && time < knots[^1];
+        phase = burning ? FlightPhase.Boost : FlightPhase.Coast;
+    }
+
+    /// <summary>Flies until something lets go and returns it; null at the end, whether good or bad.</summary>
+    public RecoveryAction? Fly()
+    {
+        while (true)
+        {
+            if (Free)
+            {
+                if (!ApogeePassed && y[5] <= 0 && Apogee()) return null;
+                while (Plan.Due(Time) is { } action)
+                {
+                    log.Add(FlightEventKind.Charge, action.Name, 0, Sample);
+                    if (action.Joint is not null || action.Canopies.Count > 0) return action;
+                }
+            }
+
+            double until = Math.Min(NextKnot(), Free ? Plan.NextTime : double.PositiveInfinity);
+            Arrival arrival = integration.Run(Motion, Time, until, y, Mark);
+            Time = arrival.Time;
+            if (arrival.Failure != FlightFailure.None)
+            {
+                log.Fail(arrival.Failure);
+                return null;
+            }
+
+            if (arrival.Event >= 0 ? Happened(arrival.Event) : burning && Time >= knots[^1] && BurnedOut()) return null;
+        }
+    }
+
+    private WholeMotion<TModel> Motion => new(equations, phase, burning, rail, new(!ApogeePassed, ApogeePassed ? Plan.NextReading : null));
+
+    private double NextKnot()
+    {
+        if (!burning) return double.PositiveInfinity;
+        foreach (double knot in knots)
+        {
+            if (knot > Time) return knot;
+        }
+
+        return double.PositiveInfinity;
+    }
+
+    /// <summary>Acts on an event; true where the flight ends with it.</summary>
+    private bool Happened(int which)
+    {
+        switch (phase)
+        {
+            case FlightPhase.Held:
+                LiftOff();
+                return false;
+            case FlightPhase.OnRail or FlightPhase.Pivoting when which == 1:
+                log.Fail(FlightFailure.NoLiftOff);
+                return true;
+            case FlightPhase.OnRail:
+                forwardExit = Sample;
+                log.Add(FlightEventKind.ForwardGuideExit, "forward guide leaves the rail", 0, forwardExit);
+                phase = FlightPhase.Pivoting;
+                return rail.AftTravel <= rail.ForwardTravel && LeaveRail();
+            case FlightPhase.Pivoting:
+                return LeaveRail();
+            default:
+                return which switch
+                {
+                    Watch.AtApogee => Apogee(),
+                    Watch.AtReading => Reading(),
+                    _ => Land(),
+                };
+        }
+    }
+
+    private void LiftOff()
+    {
+        log.Add(FlightEventKind.LiftOff, "lift-off", 0, Sample);
+        double now = Time;
+        Plan.Know(t => t is AfterLiftOff a ? now + a.Time : null);
+        phase = FlightPhase.OnRail;
+        if (rail.ForwardTravel > 0) return;
+        Happened(0);
+    }
+
+    private bool LeaveRail()
+    {
+        FlightSample aft = Sample;
+        log.Add(FlightEventKind.AftGuideExit, "aft guide leaves the rail", 0, aft);
+        FlightSample forward = forwardExit!;
+        double gravity = equations.Model.Gravity<Scalar>(forward.Height);
+        log.RailExit = new(forward, aft, forward.Thrust / (forward.Mass * gravity));
+        phase = burning ? FlightPhase.Boost : FlightPhase.Coast;
+        return options.Extent == FlightExtent.RailExit;
+    }
+
+    private bool BurnedOut()
+    {
+        log.Burnout = Sample;
+        log.Add(FlightEventKind.Burnout, "burnout", 0, log.Burnout);
+        double now = Time;
+        Plan.Know(t => t is AfterBurnout a ? now + a.Delay : null);
+        burning = false;
+        if (phase == FlightPhase.Boost) phase = FlightPhase.Coast;
+        if (phase != FlightPhase.Held) return false;
+        log.Fail(FlightFailure.NoLiftOff);
+        return true;
+    }
+
+    private bool Apogee()
+    {
+        log.Apogee = Sample;
+        log.Add(FlightEventKind.Apogee, "apogee", 0, log.Apogee);
+        ApogeePassed = true;
+        Plan.KnowApogee(Time, log.Apogee.AltimeterHeight);
+        return options.Extent == FlightExtent.Apogee;
+    }
+
+    private bool Reading()
+    {
+        Plan.KnowReading(Time, Plan.NextReading!.Value);
+        return false;
+    }
+
+    private bool Land() => Landed = true;
+}
