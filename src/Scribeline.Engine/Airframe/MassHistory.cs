@@ -10,6 +10,7 @@ namespace Scribeline.Engine.Airframe;
 /// <param name="Station0">Its balance, m.</param>
 /// <param name="Axial0">Its inertia about its own centre, kg·m².</param>
 /// <param name="Lateral0">Mean of its two inertias across the axis, about its own centre, kg·m².</param>
+/// <param name="OffsetSquare">Square of its distance from the axis, on which the propellant lies, m².</param>
 /// <param name="Propellant">Mass that burns, kg.</param>
 /// <param name="GrainStation">Middle of the propellant, m.</param>
 /// <param name="GrainLength">m.</param>
@@ -18,10 +19,10 @@ namespace Scribeline.Engine.Airframe;
 /// <param name="CoreGrowth">Growth of the inner radius squared over the whole burn, m²; 0 for an even grain.</param>
 /// <remarks>
 /// Sources: hollow cylinder m(R²+r²)/2 and m(3R²+3r²+L²)/12, Beer and Johnston, Vector Mechanics for Engineers, inside cover, from memory;
-/// reduced mass form of the parallel axes of two bodies. Lateral offsets do not enter: see <see cref="MassProperties"/> for them.
+/// reduced mass form of the parallel axes of two bodies. For offsets and products of inertia see <see cref="MassProperties"/>.
 /// </remarks>
 public sealed record MassHistory(
-    double Mass0, double Station0, double Axial0, double Lateral0,
+    double Mass0, double Station0, double Axial0, double Lateral0, double OffsetSquare,
     double Propellant, double GrainStation, double GrainLength, double OuterSquare, double CoreSquare, double CoreGrowth)
 {
     /// <summary>History of a body with a motor in it, or with none.</summary>
@@ -29,10 +30,10 @@ public sealed record MassHistory(
     /// <param name="motor">The motor; null for a body that keeps its mass.</param>
     public static MassHistory Of(MassProperties dry, MotorLoad? motor)
     {
-        MassProperties rigid = motor is null ? dry : MassProperties.Sum(dry, motor.Empty);
+        MassProperties rigid = motor is null ? dry : MassProperties.Sum(dry, motor.Burnt);
         double R2 = motor is null ? 0 : motor.GrainDiameter * motor.GrainDiameter / 4, r2 = motor is null ? 0 : motor.CoreDiameter * motor.CoreDiameter / 4;
         return new(
-            rigid.Mass, rigid.Station, rigid.Inertia.Xx, rigid.Inertia.Lateral,
+            rigid.Mass, rigid.Station, rigid.Inertia.Xx, rigid.Inertia.Lateral, rigid.OffsetY * rigid.OffsetY + rigid.OffsetZ * rigid.OffsetZ,
             motor?.PropellantMass ?? 0, motor?.GrainStation ?? rigid.Station, motor?.GrainLength ?? 0, R2, r2, r2 > 0 ? R2 - r2 : 0);
     }
 
@@ -45,8 +46,9 @@ public sealed record MassHistory(
         T m0 = T.From(Mass0), left = T.From(Propellant) * (T.From(1) - burned), mass = m0 + left;
         T share = left / mass, arm = T.From(GrainStation - Station0);
         T squares = T.From(OuterSquare + CoreSquare) + T.From(CoreGrowth) * burned;
-        T axial = T.From(Axial0) + left * T.From(0.5) * squares;
-        T lateral = T.From(Lateral0) + left * (T.From(0.25) * squares + T.From(GrainLength * GrainLength / 12)) + m0 * share * arm * arm;
+        T axial = T.From(Axial0) + left * T.From(0.5) * squares + m0 * share * T.From(OffsetSquare);
+        T lateral = T.From(Lateral0) + left * (T.From(0.25) * squares + T.From(GrainLength * GrainLength / 12))
+            + m0 * share * (arm * arm + T.From(OffsetSquare / 2));
         return new(mass, T.From(Station0) + share * arm, axial, lateral);
     }
 
@@ -62,8 +64,9 @@ public sealed record MassHistory(
 
         // share = left/(m0 + left), so its rate is m0·flow/mass².
         T shareRate = m0 * flow / (mass * mass);
-        T axial = T.From(0.5) * (flow * squares + left * growth);
-        T lateral = flow * (T.From(0.25) * squares + T.From(GrainLength * GrainLength / 12)) + left * T.From(0.25) * growth + m0 * shareRate * arm * arm;
+        T axial = T.From(0.5) * (flow * squares + left * growth) + m0 * shareRate * T.From(OffsetSquare);
+        T lateral = flow * (T.From(0.25) * squares + T.From(GrainLength * GrainLength / 12)) + left * T.From(0.25) * growth
+            + m0 * shareRate * (arm * arm + T.From(OffsetSquare / 2));
         return new(flow, shareRate * arm, axial, lateral);
     }
 }

@@ -28,7 +28,7 @@ public static class ProfileVolume
         };
     }
 
-    /// <summary>Integrates a radius between two stations; nodes crowd towards the front, where a nose may be round.</summary>
+    /// <summary>Integrates a radius between two stations; nodes crowd towards both ends, where a profile may turn sharply.</summary>
     /// <param name="origin">Station the moments are about, m.</param>
     /// <param name="front">m.</param>
     /// <param name="rear">m.</param>
@@ -40,9 +40,10 @@ public static class ProfileVolume
         {
             for (int i = 0; i < Nodes.Length; i++)
             {
-                // s = front + length·u³ turns the roots and powers of a round tip into smooth functions of u.
-                double u = (panel + Nodes[i]) / Panels, ds = Weights[i] / Panels * 3 * u * u * length;
-                double station = front + length * u * u * u, s = station - origin;
+                // s = front + length·sin²(πu/2) turns the roots and half powers at tip and base into smooth functions of u.
+                double u = (panel + Nodes[i]) / Panels, ds = Weights[i] / Panels * Math.PI / 2 * Math.Sin(Math.PI * u) * length;
+                double share = Math.Sin(Math.PI * u / 2);
+                double station = front + length * share * share, s = station - origin;
                 double square = radius(station);
                 square *= square;
                 r2 += square * ds;

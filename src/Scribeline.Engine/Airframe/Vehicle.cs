@@ -1,3 +1,4 @@
+using Scribeline.Engine.Motors;
 using Scribeline.Engine.Quantities;
 
 namespace Scribeline.Engine.Airframe;
@@ -28,6 +29,17 @@ public sealed record Vehicle(string Name, ValueList<Part> Parts, ValueList<Joint
 
             return -1;
         }
+    }
+
+    /// <summary>A motor in the mount, pushed forward until its thrust ring meets the mount's aft end; null where there is no mount.</summary>
+    /// <param name="motor">As certified.</param>
+    /// <param name="overhang">How far the motor's aft end stands out of the mount, m.</param>
+    public MotorLoad? Load(Motor motor, double overhang = 0)
+    {
+        if (MotorPart < 0) return null;
+        Part part = Parts[MotorPart];
+        MotorMount mount = part.Fittings.OfType<MotorMount>().First();
+        return MotorLoad.Of(motor, part.Front + mount.Offset + mount.Length + overhang - motor.Length);
     }
 
     /// <summary>

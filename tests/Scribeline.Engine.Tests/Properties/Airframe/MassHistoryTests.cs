@@ -1,0 +1,57 @@
+using CsCheck;
+using Scribeline.Engine.Airframe;
+using Scribeline.Engine.Numerics;
+
+namespace Scribeline.Engine.Tests.Properties.Airframe;
+
+public class MassHistoryTests
+{
+    private static readonly Vehicle Rocket = SampleRocket.Vehicle();
+    private static readonly MassProperties Dry = Rocket.Masses().Of(Rocket.Whole);
+    private static readonly MassHistory History = Rocket.History(Rocket.Whole, SampleRocket.Motor);
+
+    private static void Same(MassProperties expected, MassState<Scalar> actual)
+    {
+        Assert.Equal(expected.Mass, actual.Mass, 1e-12);
+        Assert.Equal(expected.Station, actual.Station, 1e-12);
+        Assert.Equal(expected.Inertia.Xx, actual.Axial, 1e-12);
+        Assert.Equal(expected.Inertia.Lateral, actual.Lateral, 1e-12);
+    }
+
+    [Fact]
+    public void It_begins_loaded_and_ends_burnt()
+    {
+        Same(MassProperties.Sum(Dry, SampleRocket.Motor.Loaded), History.At<Scalar>(0));
+        Same(MassProperties.Sum(Dry, SampleRocket.Motor.Burnt), History.At<Scalar>(1));
+    }
+
+    /// <summary>Half way, the cored grain is a thinner hollow cylinder of the same density and length.</summary>
+    [Fact]
+    public void Half_way_the_core_has_grown() => Gen.Double[0, 1].Sample(burned =>
+    {
+        MotorLoad motor = SampleRocket.Motor;
+        double core = Math.Sqrt(Math.Pow(motor.CoreDiameter, 2) + burned * (Math.Pow(motor.GrainDiameter, 2) - Math.Pow(motor.CoreDiameter, 2)));
+        double density = motor.PropellantMass / RevolutionMoments.Ring(0, motor.GrainLength, motor.GrainDiameter, motor.CoreDiameter).Volume;
+        MassProperties grain = RevolutionMoments.Ring(motor.Front + motor.GrainFront, motor.GrainLength, motor.GrainDiameter, core).Filled(density);
+        Same(MassProperties.Sum(Dry, motor.Burnt, grain), History.At<Scalar>(burned));
+    });
+
+    [Fact]
+    public void Rates_are_the_derivatives() => Gen.Double[0.01, 0.99].Sample(burned =>
+    {
+        const double h = 1e-5;
+        MassState<Scalar> before = History.At<Scalar>(burned - h), after = History.At<Scalar>(burned + h), rate = History.RateAt<Scalar>(burned);
+        Assert.Equal((after.Mass - before.Mass) / (2 * h), rate.Mass, 1e-8);
+        Assert.Equal((after.Station - before.Station) / (2 * h), rate.Station, 1e-8);
+        Assert.Equal((after.Axial - before.Axial) / (2 * h), rate.Axial, 1e-8);
+        Assert.Equal((after.Lateral - before.Lateral) / (2 * h), rate.Lateral, 1e-8);
+    });
+
+    [Fact]
+    public void A_piece_without_the_motor_keeps_its_mass()
+    {
+        MassHistory payload = Rocket.History(new(0, 2), SampleRocket.Motor);
+        Assert.Equal(payload.At<Scalar>(0), payload.At<Scalar>(1));
+        Assert.Equal(Rocket.Masses().Of(new(0, 2)).Mass, payload.At<Scalar>(0.5).Mass, 1e-12);
+    }
+}
