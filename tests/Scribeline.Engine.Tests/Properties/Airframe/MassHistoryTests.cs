@@ -6,7 +6,7 @@ namespace Scribeline.Engine.Tests.Properties.Airframe;
 
 public class MassHistoryTests
 {
-    private static readonly Vehicle Rocket = SampleRocket.Vehicle();
+    private static readonly Vehicle Rocket = SampleRocket.Vehicle(ballastClock: 0.6);
     private static readonly MassProperties Dry = Rocket.Masses().Of(Rocket.Whole);
     private static readonly MassHistory History = Rocket.History(Rocket.Whole, SampleRocket.Motor);
 
@@ -14,8 +14,13 @@ public class MassHistoryTests
     {
         Assert.Equal(expected.Mass, actual.Mass, 1e-12);
         Assert.Equal(expected.Station, actual.Station, 1e-12);
+        Assert.Equal(expected.OffsetY, actual.OffsetY, 1e-12);
+        Assert.Equal(expected.OffsetZ, actual.OffsetZ, 1e-12);
         Assert.Equal(expected.Inertia.Xx, actual.Axial, 1e-12);
         Assert.Equal(expected.Inertia.Lateral, actual.Lateral, 1e-12);
+        MassTensor<Scalar> i = actual.Inertia;
+        InertiaTensor difference = expected.Inertia - new InertiaTensor(i.Xx, i.Yy, i.Zz, i.Xy, i.Xz, i.Yz);
+        Assert.All([difference.Yy, difference.Zz, difference.Xy, difference.Xz, difference.Yz], d => Assert.Equal(0, d, 1e-12));
     }
 
     [Fact]
@@ -43,6 +48,8 @@ public class MassHistoryTests
         MassState<Scalar> before = History.At<Scalar>(burned - h), after = History.At<Scalar>(burned + h), rate = History.RateAt<Scalar>(burned);
         Assert.Equal((after.Mass - before.Mass) / (2 * h), rate.Mass, 1e-8);
         Assert.Equal((after.Station - before.Station) / (2 * h), rate.Station, 1e-8);
+        Assert.Equal((after.OffsetY - before.OffsetY) / (2 * h), rate.OffsetY, 1e-8);
+        Assert.Equal((after.Inertia.Xy - before.Inertia.Xy) / (2 * h), rate.Inertia.Xy, 1e-8);
         Assert.Equal((after.Axial - before.Axial) / (2 * h), rate.Axial, 1e-8);
         Assert.Equal((after.Lateral - before.Lateral) / (2 * h), rate.Lateral, 1e-8);
     });
