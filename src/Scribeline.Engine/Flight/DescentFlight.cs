@@ -34,8 +34,7 @@ internal sealed class DescentFlight<TModel>
     private readonly ValueList<FlightPiece> pieces;
     private readonly FlightOptions options;
     private readonly FlightLog log;
-    private readonly Trajectory trajectory = new(DescentEquations.Size);
-    private readonly Integration integration;
+    private readonly FlightRecorder recorder;
     private readonly List<DescentMotion<TModel>> stretches = [];
     private readonly List<FreedCanopy> canopies;
     private readonly double[] y;
@@ -43,7 +42,7 @@ internal sealed class DescentFlight<TModel>
     public DescentFlight(TModel model, ValueList<FlightPiece> pieces, DescentStart start, FlightOptions options, FlightLog log)
     {
         (this.model, this.pieces, Start, this.options, this.log) = (model, pieces, start, options, log);
-        integration = new(trajectory, options.RelativeTolerance, FlightTolerance.Point(), options.MaximumSteps);
+        recorder = new(options.RelativeTolerance, FlightTolerance.Point(), options.MaximumSteps);
         y = [start.Position.X, start.Position.Y, start.Position.Z, start.Velocity.X, start.Velocity.Y, start.Velocity.Z];
         canopies = [.. start.Canopies];
         (Time, ApogeePassed) = (start.Time, start.ApogeePassed);
@@ -73,20 +72,16 @@ internal sealed class DescentFlight<TModel>
 
     public Vector3<Scalar> Velocity => new(y[3], y[4], y[5]);
 
-    public FlightEffort Effort => new(trajectory.Count, integration.Rejected, integration.Evaluations);
+    public FlightEffort Effort => recorder.Effort;
 
     public FlightSample Sample => SampleMaker.Descent(Motion(), Time, y, Start.Attitude);
 
     /// <summary>The motion so far.</summary>
     public DescentTrack<TModel> Track()
     {
-        if (trajectory.Count == 0)
-        {
-            stretches.Add(Motion());
-            trajectory.KeepState(Time, y, stretches.Count - 1);
-        }
-
-        return new(trajectory, stretches, Start.Attitude);
+        if (stretches.Count == 0) stretches.Add(Motion());
+        recorder.KeepAtLeast(Time, y, stretches.Count - 1);
+        return new(recorder, stretches, Start.Attitude);
     }
 
     /// <summary>Flies until two sides part and returns what parted them; null at the end, whether good or bad.</summary>
@@ -95,6 +90,7 @@ internal sealed class DescentFlight<TModel>
         while (true)
         {
             if (!ApogeePassed && y[5] <= 0 && Apogee()) return null;
+            if (ApogeePassed) Start.Plan.KnowReading(Time, model.AltimeterHeight(y[2]));
             while (Start.Plan.Due(Time) is { } action)
             {
                 log.Add(FlightEventKind.Charge, action.Name, Start.Index, Sample);
@@ -105,15 +101,14 @@ internal sealed class DescentFlight<TModel>
             Stretch();
             double until = Math.Min(Start.Plan.NextTime, NextCanopyTime());
             stretches.Add(Motion());
-            Arrival arrival = integration.Run(stretches[^1], Time, until, y, stretches.Count - 1);
-            Time = arrival.Time;
-            if (arrival.Failure != FlightFailure.None)
+            (Time, int happened, FlightFailure failure) = recorder.Run(stretches[^1], Time, until, y, [], stretches.Count - 1);
+            if (failure != FlightFailure.None)
             {
-                log.Fail(arrival.Failure);
+                log.Fail(failure);
                 return null;
             }
 
-            if (arrival.Event >= 0 ? Happened(arrival.Event) : Opened()) return null;
+            if (happened >= 0 ? Happened(happened) : Opened()) return null;
         }
     }
 
@@ -166,18 +161,18 @@ internal sealed class DescentFlight<TModel>
         return false;
     }
 
-    private bool Happened(int which)
+    /// <summary>Acts on an event; true where the flight ends with it.</summary>
+    private bool Happened(int which) => which switch
     {
-        switch (which)
-        {
-            case Watch.AtApogee:
-                return Apogee();
-            case Watch.AtReading:
-                Start.Plan.KnowReading(Time, Start.Plan.NextReading!.Value);
-                return false;
-            default:
-                return Landed = true;
-        }
+        Watch.AtApogee => Apogee(),
+        Watch.AtReading => Reading(),
+        _ => Landed = true,
+    };
+
+    private bool Reading()
+    {
+        Start.Plan.KnowReading(Time, Start.Plan.NextReading!.Value);
+        return false;
     }
 
     private bool Apogee()

@@ -9,11 +9,17 @@ namespace Scribeline.Engine.Flight;
 /// <param name="Canopies">Those whose lines are stretched.</param>
 /// <param name="Watch">What ends it, besides a time.</param>
 internal readonly record struct DescentMotion<TModel>(
-    TModel Model, double Mass, double BodyDragArea, OpenCanopy[] Canopies, Watch Watch) : IMotion
+    TModel Model, double Mass, double BodyDragArea, OpenCanopy[] Canopies, Watch Watch) : IOdeSystem, IEventFunctions
     where TModel : struct, IFlightModel
 {
     /// <inheritdoc/>
-    public int Events => 3;
+    public int Dimension => DescentEquations.Size;
+
+    /// <inheritdoc/>
+    public int Count => Watch.Count;
+
+    /// <inheritdoc/>
+    public EventRule Rule(int index) => new(Crossing.Rising, Terminal: true);
 
     /// <summary>m², of everything, at a time.</summary>
     public double DragArea(double time)
@@ -24,21 +30,16 @@ internal readonly record struct DescentMotion<TModel>(
     }
 
     /// <inheritdoc/>
-    public void Rates(double time, ReadOnlySpan<double> y, Span<double> rates)
+    public void Derivative(double time, ReadOnlySpan<double> state, Span<double> rate)
     {
-        Vector3<Scalar> position = new(y[0], y[1], y[2]), velocity = new(y[3], y[4], y[5]);
+        Vector3<Scalar> position = new(state[0], state[1], state[2]), velocity = new(state[3], state[4], state[5]);
         Vector3<Scalar> a = DescentEquations.Acceleration<Scalar, TModel>(Model, position, velocity, Mass, DragArea(time));
-        (rates[0], rates[1], rates[2]) = (y[3], y[4], y[5]);
-        (rates[3], rates[4], rates[5]) = (a.X, a.Y, a.Z);
+        (rate[0], rate[1], rate[2]) = (state[3], state[4], state[5]);
+        (rate[3], rate[4], rate[5]) = (a.X, a.Y, a.Z);
     }
 
     /// <inheritdoc/>
-    public void Settle(Span<double> y)
-    {
-    }
-
-    /// <inheritdoc/>
-    public void EventFunctions(double time, ReadOnlySpan<double> y, Span<double> values) => Watch.Functions(Model, y[2], y[5], values);
+    public double Value(int index, double time, ReadOnlySpan<double> state) => Watch.Value(Model, index, state[2], state[5]);
 }
 
 /// <summary>A canopy whose lines are stretched.</summary>

@@ -48,9 +48,9 @@ internal sealed class FiringPlan
         _ => null,
     });
 
-    /// <summary>The reading has come down to a height.</summary>
-    public void KnowReading(double time, double height) =>
-        Know(t => t is DescendingThrough d && d.Height >= height ? time + d.Delay : null);
+    /// <summary>The reading of an armed altimeter, m; what waits for this or more is known now.</summary>
+    public void KnowReading(double time, double reading) =>
+        Know(t => t is DescendingThrough d && d.Height >= reading ? time + d.Delay : null);
 
     /// <summary>Removes and returns the first action due by a time, or null.</summary>
     public RecoveryAction? Due(double time)

@@ -22,6 +22,9 @@ internal readonly record struct FlightState<T>(
     public static FlightState<T> Read(ReadOnlySpan<T> y) => new(
         new(y[0], y[1], y[2]), new(y[3], y[4], y[5]), new(y[6], y[7], y[8], y[9]), new(y[10], y[11], y[12]), y[13]);
 
+    /// <summary>With the attitude's norm, which integration lets drift, put back to 1.</summary>
+    public FlightState<T> Settled() => this with { Attitude = Attitude.Normalised() };
+
     /// <summary>Writes <see cref="Size"/> numbers.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Write(Span<T> y)

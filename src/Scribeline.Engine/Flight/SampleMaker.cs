@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Scribeline.Engine.Numerics;
 
 namespace Scribeline.Engine.Flight;
@@ -10,7 +11,7 @@ internal static class SampleMaker
         in FlightEquations<TModel> equations, double time, FlightPhase phase, bool burning, ReadOnlySpan<double> y, in RailGeometry rail)
         where TModel : struct, IFlightModel
     {
-        FlightState<Scalar> s = FlightState<Scalar>.Read(System.Runtime.InteropServices.MemoryMarshal.Cast<double, Scalar>(y));
+        FlightState<Scalar> s = FlightState<Scalar>.Read(MemoryMarshal.Cast<double, Scalar>(y));
         s = s with { Attitude = s.Attitude.Normalised() };
         FlightLoads<Scalar> loads = equations.Loads<Scalar>(time, s, burning ? 1 : 0);
         double x = loads.Mass.Station, d = equations.Model.Calibre, area = equations.Model.Area, v = loads.Airspeed;
@@ -105,7 +106,7 @@ internal static class SampleMaker
         where TModel : struct, IFlightModel
     {
         Span<double> rates = stackalloc double[FlightState<Scalar>.Size];
-        new WholeMotion<TModel>(equations, phase, burning, rail, default).Rates(time, y, rates);
+        new WholeMotion<TModel>(equations, phase, burning, rail, default).Derivative(time, y, rates);
         return new(rates[3], rates[4], rates[5]);
     }
 }

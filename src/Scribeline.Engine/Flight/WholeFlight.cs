@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Scribeline.Engine.Numerics;
 
 namespace Scribeline.Engine.Flight;
@@ -11,8 +12,7 @@ internal sealed class WholeFlight<TModel>
     private readonly double[] knots;
     private readonly FlightOptions options;
     private readonly FlightLog log;
-    private readonly Trajectory trajectory = new(FlightState<Scalar>.Size);
-    private readonly Integration integration;
+    private readonly FlightRecorder recorder;
     private readonly double[] y = new double[FlightState<Scalar>.Size];
     private FlightPhase phase;
     private bool burning;
@@ -28,7 +28,7 @@ internal sealed class WholeFlight<TModel>
         FlightEquations<TModel> equations, RailGeometry rail, double[] knots, FiringPlan plan, FlightOptions options, FlightLog log)
     {
         (this.equations, this.rail, this.knots, Plan, this.options, this.log) = (equations, rail, knots, plan, options, log);
-        integration = new(trajectory, options.RelativeTolerance, FlightTolerance.Whole(equations.Model.TotalImpulse), options.MaximumSteps);
+        recorder = new(options.RelativeTolerance, FlightTolerance.Whole(equations.Model.TotalImpulse), options.MaximumSteps);
     }
 
     /// <summary>What has not fired.</summary>
@@ -45,9 +45,9 @@ internal sealed class WholeFlight<TModel>
 
     /// <summary>The state now.</summary>
     public FlightState<Scalar> State =>
-        FlightState<Scalar>.Read(System.Runtime.InteropServices.MemoryMarshal.Cast<double, Scalar>(y.AsSpan()));
+        FlightState<Scalar>.Read(MemoryMarshal.Cast<double, Scalar>(y.AsSpan()));
 
-    public FlightEffort Effort => new(trajectory.Count, integration.Rejected, integration.Evaluations);
+    public FlightEffort Effort => recorder.Effort;
 
     /// <summary>Everything now.</summary>
     public FlightSample Sample => SampleMaker.Whole(equations, Time, phase, burning, y, rail);
@@ -55,8 +55,8 @@ internal sealed class WholeFlight<TModel>
     /// <summary>The motion so far.</summary>
     public WholeTrack<TModel> Track()
     {
-        if (trajectory.Count == 0) trajectory.KeepState(Time, y, Mark);
-        return new(equations, trajectory, rail);
+        recorder.KeepAtLeast(Time, y, Mark);
+        return new(equations, recorder, rail);
     }
 
     private int Mark => WholeTrack<TModel>.Mark(phase, burning);
@@ -67,18 +67,16 @@ internal sealed class WholeFlight<TModel>
     public void Ignite(Quaternion<Scalar> attitude)
     {
         new FlightState<Scalar>(rail.Start, Vector3<Scalar>.Zero, attitude, Vector3<Scalar>.Zero, 0)
-            .Write(System.Runtime.InteropServices.MemoryMarshal.Cast<double, Scalar>(y.AsSpan()));
+            .Write(MemoryMarshal.Cast<double, Scalar>(y.AsSpan()));
         (phase, burning) = (FlightPhase.Held, true);
         log.Add(FlightEventKind.Ignition, "ignition", 0, Sample);
-        Span<double> net = stackalloc double[Integration.MostEvents];
-        Motion.EventFunctions(0, y, net);
-        if (net[0] > 0) LiftOff();
+        if (Motion.Value(0, 0, y) > 0) LiftOff();
     }
 
     /// <summary>Puts the rocket in free flight.</summary>
     public void Release(double time, in FlightState<Scalar> state)
     {
-        state.Write(System.Runtime.InteropServices.MemoryMarshal.Cast<double, Scalar>(y.AsSpan()));
+        state.Write(MemoryMarshal.Cast<double, Scalar>(y.AsSpan()));
         Time = time;
         burning = knots.Length > 0 && time < knots[^1];
         phase = burning ? FlightPhase.Boost : FlightPhase.Coast;
@@ -92,6 +90,7 @@ internal sealed class WholeFlight<TModel>
             if (Free)
             {
                 if (!ApogeePassed && y[5] <= 0 && Apogee()) return null;
+                if (ApogeePassed) Plan.KnowReading(Time, equations.Model.AltimeterHeight(y[2]));
                 while (Plan.Due(Time) is { } action)
                 {
                     log.Add(FlightEventKind.Charge, action.Name, 0, Sample);
@@ -99,31 +98,20 @@ internal sealed class WholeFlight<TModel>
                 }
             }
 
-            double until = Math.Min(NextKnot(), Free ? Plan.NextTime : double.PositiveInfinity);
-            Arrival arrival = integration.Run(Motion, Time, until, y, Mark);
-            Time = arrival.Time;
-            if (arrival.Failure != FlightFailure.None)
+            double until = Math.Min(burning ? knots[^1] : double.PositiveInfinity, Free ? Plan.NextTime : double.PositiveInfinity);
+            (Time, int happened, FlightFailure failure) = recorder.Run(Motion, Time, until, y, burning ? knots : [], Mark);
+            State.Settled().Write(MemoryMarshal.Cast<double, Scalar>(y.AsSpan()));
+            if (failure != FlightFailure.None)
             {
-                log.Fail(arrival.Failure);
+                log.Fail(failure);
                 return null;
             }
 
-            if (arrival.Event >= 0 ? Happened(arrival.Event) : burning && Time >= knots[^1] && BurnedOut()) return null;
+            if (happened >= 0 ? Happened(happened) : burning && Time >= knots[^1] && BurnedOut()) return null;
         }
     }
 
     private WholeMotion<TModel> Motion => new(equations, phase, burning, rail, new(!ApogeePassed, ApogeePassed ? Plan.NextReading : null));
-
-    private double NextKnot()
-    {
-        if (!burning) return double.PositiveInfinity;
-        foreach (double knot in knots)
-        {
-            if (knot > Time) return knot;
-        }
-
-        return double.PositiveInfinity;
-    }
 
     /// <summary>Acts on an event; true where the flight ends with it.</summary>
     private bool Happened(int which)

@@ -10,23 +10,29 @@ namespace Scribeline.Engine.Flight;
 /// <param name="Rail">Friction, direction and limits of the rail.</param>
 /// <param name="Watch">What ends the phase, besides a time.</param>
 internal readonly record struct WholeMotion<TModel>(
-    FlightEquations<TModel> Equations, FlightPhase Phase, bool Burning, RailGeometry Rail, Watch Watch) : IMotion
+    FlightEquations<TModel> Equations, FlightPhase Phase, bool Burning, RailGeometry Rail, Watch Watch) : IOdeSystem, IEventFunctions
     where TModel : struct, IFlightModel
 {
     /// <inheritdoc/>
-    public int Events => Phase switch
+    public int Dimension => FlightState<Scalar>.Size;
+
+    /// <inheritdoc/>
+    public int Count => Phase switch
     {
         FlightPhase.Held => 1,
         FlightPhase.OnRail or FlightPhase.Pivoting => 2,
-        _ => 3,
+        _ => Watch.Count,
     };
 
     /// <inheritdoc/>
-    public void Rates(double time, ReadOnlySpan<double> y, Span<double> rates)
+    public EventRule Rule(int index) => new(Crossing.Rising, Terminal: true);
+
+    /// <inheritdoc/>
+    public void Derivative(double time, ReadOnlySpan<double> state, Span<double> rate)
     {
-        FlightState<Scalar> s = FlightState<Scalar>.Read(MemoryMarshal.Cast<double, Scalar>(y));
+        FlightState<Scalar> s = FlightState<Scalar>.Read(MemoryMarshal.Cast<double, Scalar>(state));
         Scalar burning = Burning ? 1 : 0;
-        FlightState<Scalar> rate = Phase switch
+        FlightState<Scalar> change = Phase switch
         {
             FlightPhase.Held => RailEquations.Held<Scalar, TModel>(Equations, time, burning),
             FlightPhase.OnRail => RailEquations.Guided<Scalar, TModel>(Equations, time, s, burning, Rail.Friction),
@@ -34,34 +40,25 @@ internal readonly record struct WholeMotion<TModel>(
                 Equations, time, s, burning, Rail.Friction, Rail.Direction, Rail.AftGuide),
             _ => Equations.Free<Scalar>(time, s, burning),
         };
-        rate.Write(MemoryMarshal.Cast<double, Scalar>(rates));
+        change.Write(MemoryMarshal.Cast<double, Scalar>(rate));
     }
 
     /// <inheritdoc/>
-    public void Settle(Span<double> y)
-    {
-        Quaternion<Scalar> q = new Quaternion<Scalar>(y[6], y[7], y[8], y[9]).Normalised();
-        (y[6], y[7], y[8], y[9]) = (q.W, q.X, q.Y, q.Z);
-    }
-
-    /// <inheritdoc/>
-    public void EventFunctions(double time, ReadOnlySpan<double> y, Span<double> values)
+    public double Value(int index, double time, ReadOnlySpan<double> state)
     {
         switch (Phase)
         {
             case FlightPhase.Held:
-                FlightState<Scalar> s = FlightState<Scalar>.Read(MemoryMarshal.Cast<double, Scalar>(y));
-                values[0] = RailEquations.NetForce<Scalar>(s, Equations.Loads<Scalar>(time, s, Burning ? 1 : 0), Rail.Friction);
-                break;
+                FlightState<Scalar> s = FlightState<Scalar>.Read(MemoryMarshal.Cast<double, Scalar>(state));
+                return RailEquations.NetForce<Scalar>(s, Equations.Loads<Scalar>(time, s, Burning ? 1 : 0), Rail.Friction);
             case FlightPhase.OnRail or FlightPhase.Pivoting:
-                Vector3<Scalar> position = new(y[0], y[1], y[2]), velocity = new(y[3], y[4], y[5]);
-                double travel = Vector3<Scalar>.Dot(position - Rail.Start, Rail.Direction);
-                values[0] = travel - (Phase == FlightPhase.OnRail ? Rail.ForwardTravel : Rail.AftTravel);
-                values[1] = -Vector3<Scalar>.Dot(velocity, Rail.Direction);
-                break;
+                Vector3<Scalar> position = new(state[0], state[1], state[2]), velocity = new(state[3], state[4], state[5]);
+                return index == 1
+                    ? -Vector3<Scalar>.Dot(velocity, Rail.Direction)
+                    : Vector3<Scalar>.Dot(position - Rail.Start, Rail.Direction)
+                        - (Phase == FlightPhase.OnRail ? Rail.ForwardTravel : Rail.AftTravel);
             default:
-                Watch.Functions(Equations.Model, y[2], y[5], values);
-                break;
+                return Watch.Value(Equations.Model, index, state[2], state[5]);
         }
     }
 }
@@ -81,14 +78,14 @@ internal readonly record struct RailGeometry(
 /// <param name="Reading">Reading waited for, m; null where none is.</param>
 internal readonly record struct Watch(bool Apogee, double? Reading)
 {
-    public const int AtApogee = 0, AtReading = 1, AtGround = 2;
+    public const int AtApogee = 0, AtReading = 1, AtGround = 2, Count = 3;
 
-    /// <summary>Event functions; one that is not waited for stays negative.</summary>
-    public void Functions<TModel>(in TModel model, double height, double climb, Span<double> values)
-        where TModel : struct, IFlightModel
-    {
-        values[AtApogee] = Apogee ? -climb : -1;
-        values[AtReading] = Reading is { } reading ? reading - model.AltimeterHeight(height) : -1;
-        values[AtGround] = -height;
-    }
+    /// <summary>Event functions of height and climb rate, rising through zero; one that is not waited for stays negative.</summary>
+    public double Value<TModel>(in TModel model, int index, double height, double climb)
+        where TModel : struct, IFlightModel => index switch
+        {
+            AtApogee => Apogee ? -climb : -1,
+            AtReading => Reading is { } reading ? reading - model.AltimeterHeight(height) : -1,
+            _ => -height,
+        };
 }
