@@ -1,0 +1,33 @@
+using Scribeline.Engine.Quantities;
+using UnitsNet;
+
+namespace Scribeline.Engine.Design;
+
+/// <summary>Finish of the outside.</summary>
+public sealed record SurfaceDesign : Placed
+{
+    [Key("Finish in words; a roughness typed beside it counts instead.")]
+    public Finish? Finish { get; init; }
+
+    [Key("Equivalent sand roughness.", Sign = Sign.NotBelow)]
+    public Measure<Length>? Roughness { get; init; }
+}
+
+/// <summary>Finishes, with the equivalent sand roughness usual for each (DATCOM table 4.1.5.1-A, from memory; bare glass is common practice).</summary>
+public enum Finish
+{
+    /// <summary>About 1 µm.</summary>
+    Polished,
+
+    /// <summary>About 6 µm.</summary>
+    SandedPaint,
+
+    /// <summary>About 10 µm.</summary>
+    SprayedPaint,
+
+    /// <summary>About 30 µm.</summary>
+    HeavyPaint,
+
+    /// <summary>20 to 60 µm.</summary>
+    BareGlass,
+}

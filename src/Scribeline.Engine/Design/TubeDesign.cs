@@ -1,0 +1,27 @@
+using Scribeline.Engine.Quantities;
+using UnitsNet;
+
+namespace Scribeline.Engine.Design;
+
+/// <summary>Body tube.</summary>
+[Word("tube")]
+public sealed record TubeDesign : PartDesign
+{
+    [Key("Length.", Required = true, Sign = Sign.Above)]
+    public required Measure<Length> Length { get; init; }
+
+    [Key("Outside diameter.", Required = true, Sign = Sign.Above)]
+    public required Measure<Length> Outside { get; init; }
+
+    [Key("Inside diameter; either this or the wall.", Sign = Sign.Above)]
+    public Measure<Length>? Inside { get; init; }
+
+    [Key("Wall thickness; either this or the inside diameter.", Sign = Sign.Above)]
+    public Measure<Length>? Wall { get; init; }
+
+    [Key("Fins.")]
+    public ValueList<FinsDesign> Fins { get; init; } = ValueList<FinsDesign>.Empty;
+
+    [Key("Motor mount.")]
+    public MotorMountDesign? MotorMount { get; init; }
+}
