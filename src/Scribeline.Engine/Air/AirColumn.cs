@@ -22,7 +22,7 @@ internal sealed class AirColumn
         var n = levels.Length;
         var heights = new double[n + 1];
         for (var i = 0; i < n; i++) heights[i] = levels[i].Height;
-        heights[n] = heights[n - 1] + 1e6;
+        heights[n] = heights[n - 1] + 1; // above it the last layer is still found
         layers = new Breakpoints(heights);
         height = heights[..n];
         (temperature, lapse, virtualTemperature, virtualLapse) = (new double[n], new double[n], new double[n], new double[n]);

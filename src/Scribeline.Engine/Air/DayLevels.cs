@@ -5,6 +5,9 @@ namespace Scribeline.Engine.Air;
 /// <summary>Lays the levels of a <see cref="DayAir"/>: temperature by height, then humidity on finer levels near the pad.</summary>
 internal static class DayLevels
 {
+    /// <summary>A row less than this above the one below it, m, is left out at the pad.</summary>
+    public const double LeastStep = 1;
+
     private const double ColdestTemperature = 216.65, StandardFrom = 20_000;
 
     // Heights above the pad between which the exponential decay of humidity is taken as linear, m. The chords stay within
@@ -40,7 +43,7 @@ internal static class DayLevels
     {
         List<AirLevel> levels = [new(day.Geopotential.Height<Scalar>(day.Elevation), day.Temperature, 0, day.StationPressure)];
         foreach (var row in day.Aloft)
-            if (row.Height > levels[0].Height + 1) levels.Add(new(row.Height, row.Temperature, 0, row.Pressure));
+            if (row.Height > levels[0].Height + LeastStep) levels.Add(new(row.Height, row.Temperature, 0, row.Pressure));
 
         var last = levels[^1];
         if (last.Height < StandardFrom)

@@ -21,7 +21,7 @@ public sealed class Breakpoints
         for (var i = 0; i < segments; i++)
             if (!(ascending[i] < ascending[i + 1])) throw new ArgumentException("The values must ascend.", nameof(ascending));
 
-        var cells = segments == 1 ? 1 : 4 * segments;
+        var cells = segments == 1 ? 1 : 16 * segments;
         first = ascending[0];
         var width = (ascending[^1] - first) / cells;
         cellsPerUnit = 1 / width;

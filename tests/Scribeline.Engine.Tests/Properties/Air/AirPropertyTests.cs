@@ -99,8 +99,17 @@ public class AirPropertyTests
     }
 
     [Fact]
-    public void Sea_level_pressure_at_a_high_pad_is_a_problem() =>
-        Assert.Contains("station pressure", Assert.Single(AirProblems.In(1400, 101_325, 300, 0, 0.0065, [])).ToString(), StringComparison.Ordinal);
+    public void Problems_of_a_day_are_all_named()
+    {
+        Assert.Empty(AirProblems.In(1400, 85_800, 308, 0.2, 0.0065, 0.6, [new(1500, 307), new(3000, 295, 71_000)]));
+        Assert.Contains("station pressure", Only(AirProblems.In(1400, 101_325, 300, 0, 0.0065, null, [])), StringComparison.Ordinal);
+        Assert.Contains("does not fit", Only(AirProblems.In(0, 101_325, 288, 0, 0.0065, null, [new(3000, 268.5, 60_000)])), StringComparison.Ordinal);
+        Assert.Contains("does not fit", Only(AirProblems.In(0, 101_325, 288, 0, 0.0065, null, [new(3000, 268.5, double.NaN)])), StringComparison.Ordinal);
+        Assert.Contains("must rise", Only(AirProblems.In(0, 101_325, 288, 0, 0.0065, null, [new(3000, 268), new(2000, 275)])), StringComparison.Ordinal);
+        Assert.Equal(5, AirProblems.In(double.NaN, 101_325, double.NaN, 55, double.NaN, 33, []).Count);
+    }
+
+    private static string Only(ValueList<string> problems) => Assert.Single(problems).ToString();
 
     [Fact]
     public void Lanes_equal_one_number() => Gen.Select(Days, HeightsGen, HeightsGen).Sample((day, a, b) =>

@@ -64,6 +64,19 @@ public class WindPropertyTests
         Assert.NotEqual(GustField.Draw(5, 1, 100, Normals(7)), GustField.Draw(5, 1, 100, Normals(8)));
     }
 
+    [Fact]
+    public void Problems_of_a_wind_are_all_named()
+    {
+        Winds.Sample(wind => Assert.Empty(WindProblems.In(wind)));
+        Assert.Empty(WindProblems.In(new CalmWind()));
+        Assert.Empty(WindProblems.In(new PowerLawWind(5, 2, 0.2)));
+        Assert.Empty(WindProblems.In(new LogWind(5, 2, 0.03)));
+        Assert.Single(WindProblems.In([], 0.1));
+        Assert.Equal(3, WindProblems.In([new(100, -1, 0), new(50, 3, double.NaN)], 0.1).Count);
+        Assert.Equal(2, WindProblems.In(new PowerLawWind(double.NaN, 2, -0.2)).Count);
+        Assert.Equal(2, WindProblems.In(new LogWind(5, 2, 0, 10, -1)).Count);
+    }
+
     // Autocorrelation e^-d (1 - d/2) at d = 20 m/200 m: 0.859596 (MIL-F-8785C form, computed independently); variance 1.
     // 200 000 steps hold about 16 000 independent squares: a standard error of 0.008, four of which are allowed.
     [Fact]
