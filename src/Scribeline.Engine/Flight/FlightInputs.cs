@@ -1,0 +1,59 @@
+using Scribeline.Engine.Aerodynamics;
+using Scribeline.Engine.Air;
+using Scribeline.Engine.Airframe;
+using Scribeline.Engine.Motors;
+
+namespace Scribeline.Engine.Flight;
+
+/// <summary>All that decides a flight. Equal inputs give the same flight to the last bit.</summary>
+/// <param name="Shape">What the air sees; its base carries the nozzle.</param>
+/// <param name="Mass">Mass and balance over the burn, the motor in place.</param>
+/// <param name="Motor">The motor.</param>
+/// <param name="Air">Still air of the day; its elevation is the pad's.</param>
+/// <param name="Wind">How the air moves, by height above the pad.</param>
+/// <param name="Latitude">Geodetic, rad: gravity and the turning of the Earth.</param>
+/// <param name="Rail">The rail.</param>
+/// <param name="Recovery">What comes apart and opens.</param>
+public sealed record FlightInputs(
+    OuterShape Shape,
+    MassHistory Mass,
+    Motor Motor,
+    DayAir Air,
+    AirMotion Wind,
+    double Latitude,
+    LaunchRail Rail,
+    RecoveryPlan Recovery)
+{
+    /// <summary>Where the thrust acts; on the axis unless set.</summary>
+    public ThrustLine ThrustLine { get; init; }
+
+    /// <summary>How this flight differs from the tables; not at all unless set.</summary>
+    public FlightFactors Factors { get; init; } = new();
+
+    /// <summary>Tolerance and extent.</summary>
+    public FlightOptions Options { get; init; } = FlightOptions.Nominal;
+
+    /// <summary>The flight.</summary>
+    /// <param name="aerodynamics">Table of <see cref="Shape"/>; null builds it, which takes longer than the flight.</param>
+    public FlightResult Fly(AeroTable? aerodynamics = null)
+    {
+        RocketModel model = new(this, aerodynamics ?? AeroTable.Build(Shape));
+        RailGeometry rail = model.RailGeometry(Rail, Shape.Length);
+        return FlightComputation<RocketModel>.FromRail(
+            model, model.Knots(), rail, RailAttitude.Of(Rail.Elevation, Rail.Azimuth, Rail.ScribeHeading), Recovery, Options);
+    }
+}
+
+/// <summary>The line along which the motor pushes, in body axes.</summary>
+/// <param name="OffsetY">At the nozzle exit, m.</param>
+/// <param name="OffsetZ">At the nozzle exit, m.</param>
+/// <param name="TiltY">Slope towards y, rad, small.</param>
+/// <param name="TiltZ">Slope towards z, rad, small.</param>
+public readonly record struct ThrustLine(double OffsetY, double OffsetZ, double TiltY, double TiltZ);
+
+/// <summary>Factors on what the tables say, 1 each: one flight of many, a hot or a cold motor.</summary>
+/// <param name="Impulse">On the total impulse, more than 0.</param>
+/// <param name="BurnTime">On all times of the thrust curve, more than 0.</param>
+/// <param name="Drag">On the axial force.</param>
+/// <param name="NormalForce">On the normal force and its damping.</param>
+public sealed record FlightFactors(double Impulse = 1, double BurnTime = 1, double Drag = 1, double NormalForce = 1);
