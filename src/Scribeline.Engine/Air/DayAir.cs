@@ -37,7 +37,7 @@ public sealed record DayAir
         (Elevation, StationPressure, Temperature, RelativeHumidity) = (elevation, stationPressure, temperature, relativeHumidity);
         (LapseRate, Latitude, Aloft) = (lapseRate, latitude, aloft ?? []);
         var problems = AirProblems.In(elevation, stationPressure, temperature, relativeHumidity, lapseRate, latitude, Aloft);
-        if (problems.Count > 0) throw new ArgumentException(problems[0]);
+        if (problems.Count > 0) throw new ArgumentException(problems[0].Message);
         Geopotential = latitude is { } phi ? Geopotential.AtLatitude(phi) : Geopotential.Standard;
         column = new AirColumn(DayLevels.Of(this));
     }

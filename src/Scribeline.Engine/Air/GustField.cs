@@ -30,7 +30,7 @@ public sealed record GustField
     /// <param name="windAt20Feet">Mean wind 20 ft above ground, m/s, 0 or more.</param>
     /// <param name="windFrom">Direction of the mean wind, rad clockwise from north.</param>
     /// <param name="top">Height to draw to, m above ground.</param>
-    /// <param name="normal">A stream of standard normal numbers of its own: six per grid height are taken.</param>
+    /// <param name="normal">A stream of standard normal numbers of its own, such as <see cref="RandomStream.Normal"/>: six per grid height are taken.</param>
     /// <param name="spacing">Grid, m.</param>
     public static GustField Draw(double windAt20Feet, double windFrom, double top, Func<double> normal, double spacing = 3)
     {
