@@ -6,6 +6,20 @@ namespace Scribeline.Engine.Numerics;
 /// </summary>
 public readonly struct BogackiShampine32 : IRungeKuttaPair
 {
+    private static readonly double[] nodes = [0, 1.0 / 2, 3.0 / 4, 1];
+
+    private static readonly double[] matrix = [1.0 / 2, 0, 3.0 / 4, 2.0 / 9, 1.0 / 3, 4.0 / 9];
+
+    private static readonly double[] errorWeights = [-5.0 / 72, 1.0 / 12, 1.0 / 9, -1.0 / 8];
+
+    private static readonly double[] dense =
+    [
+        1, -4.0 / 3, 5.0 / 9,
+        0, 1, -2.0 / 3,
+        0, 4.0 / 3, -8.0 / 9,
+        0, -1, 1,
+    ];
+
     /// <inheritdoc/>
     public static int Stages => 4;
 
@@ -16,20 +30,14 @@ public readonly struct BogackiShampine32 : IRungeKuttaPair
     public static int DenseDegree => 3;
 
     /// <inheritdoc/>
-    public static ReadOnlySpan<double> Nodes => [0, 1.0 / 2, 3.0 / 4, 1];
+    public static ReadOnlySpan<double> Nodes => nodes;
 
     /// <inheritdoc/>
-    public static ReadOnlySpan<double> Matrix => [1.0 / 2, 0, 3.0 / 4, 2.0 / 9, 1.0 / 3, 4.0 / 9];
+    public static ReadOnlySpan<double> Matrix => matrix;
 
     /// <inheritdoc/>
-    public static ReadOnlySpan<double> ErrorWeights => [-5.0 / 72, 1.0 / 12, 1.0 / 9, -1.0 / 8];
+    public static ReadOnlySpan<double> ErrorWeights => errorWeights;
 
     /// <inheritdoc/>
-    public static ReadOnlySpan<double> Dense =>
-    [
-        1, -4.0 / 3, 5.0 / 9,
-        0, 1, -2.0 / 3,
-        0, 4.0 / 3, -8.0 / 9,
-        0, -1, 1,
-    ];
+    public static ReadOnlySpan<double> Dense => dense;
 }

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Scribeline.Engine.Numerics;
 
 /// <summary>One step of a solution as a polynomial in time.</summary>
@@ -28,17 +30,8 @@ public readonly ref struct DenseStep
     public ReadOnlySpan<double> Coefficients { get; }
 
     /// <summary>The state at a time within the step.</summary>
-    public void StateAt(double time, Span<double> state)
-    {
-        var n = StartState.Length;
-        var theta = (time - Start) / Width;
-        for (var i = 0; i < n; i++)
-        {
-            var sum = 0.0;
-            for (var at = Coefficients.Length - n + i; at >= 0; at -= n) sum = (sum + Coefficients[at]) * theta;
-            state[i] = StartState[i] + sum;
-        }
-    }
+    public void StateAt(double time, Span<double> state) => RungeKuttaStep.Evaluate(
+        (Scalar)((time - Start) / Width), Scalars(StartState), Scalars(Coefficients), MemoryMarshal.Cast<double, Scalar>(state));
 
     /// <summary>The rate of change of the state at a time within the step, one order less accurate than the state.</summary>
     public void RateAt(double time, Span<double> rate)
@@ -53,4 +46,6 @@ public readonly ref struct DenseStep
             rate[i] = sum / Width;
         }
     }
+
+    private static ReadOnlySpan<Scalar> Scalars(ReadOnlySpan<double> values) => MemoryMarshal.Cast<double, Scalar>(values);
 }

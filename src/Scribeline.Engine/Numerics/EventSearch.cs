@@ -68,7 +68,7 @@ internal sealed class EventSearch(int dimension, double tolerance)
             for (var i = 0; i < ahead.Length; i++)
             {
                 behind[i] = ahead[i];
-                Release(i, events.Rule(i).Guard);
+                if (waiting != 0) Release(i, events.Rule(i).Guard);
             }
         }
 

@@ -115,7 +115,8 @@ public sealed partial class OdeIntegrator<TPair>
         var y1 = AsScalar(next);
         RungeKuttaStep.Take<Scalar, TPair, ScalarEquations<TSystem>>(ref equations, run.Time, width, end, y, k, y1);
         run.Evaluations += TPair.Stages - 1;
-        double error = RungeKuttaStep.Error<Scalar, TPair>(width, y, y1, k, control.RelativeTolerance, absolute);
+        double error = RungeKuttaStep.Error<Scalar, TPair>(
+            width, y, y1, k, control.RelativeTolerance, AsScalar(absolute), AsScalar(coefficients));
         if (error <= 1)
         {
             run.Accepted++;

@@ -6,20 +6,9 @@ namespace Scribeline.Engine.Numerics;
 /// </summary>
 public readonly struct Tsitouras54 : IRungeKuttaPair
 {
-    /// <inheritdoc/>
-    public static int Stages => 7;
+    private static readonly double[] nodes = [0, 0.161, 0.327, 0.9, 0.9800255409045096857298102862870245954942, 1, 1];
 
-    /// <inheritdoc/>
-    public static int Order => 5;
-
-    /// <inheritdoc/>
-    public static int DenseDegree => 4;
-
-    /// <inheritdoc/>
-    public static ReadOnlySpan<double> Nodes => [0, 0.161, 0.327, 0.9, 0.9800255409045096857298102862870245954942, 1, 1];
-
-    /// <inheritdoc/>
-    public static ReadOnlySpan<double> Matrix =>
+    private static readonly double[] matrix =
     [
         0.161,
         -0.008480655492356988544426874250230774675121, 0.3354806554923569885444268742502307746751,
@@ -35,16 +24,14 @@ public readonly struct Tsitouras54 : IRungeKuttaPair
         2.324710524099773982415355918398765796109,
     ];
 
-    /// <inheritdoc/>
-    public static ReadOnlySpan<double> ErrorWeights =>
+    private static readonly double[] errorWeights =
     [
         0.00178001105222577144337855060753953477594, 0.000816434459656746903223636063354686240186,
         -0.0078808780102619960103147276725263042387, 0.144711007173262907537165147972635116720,
         -0.582357165452555225019937610652042179426, 0.458082105929186946661636518832554297443, -1.0 / 66,
     ];
 
-    /// <inheritdoc/>
-    public static ReadOnlySpan<double> Dense =>
+    private static readonly double[] dense =
     [
         1, -2.7637061972748258, 2.9132554618219126, -1.0530884977290216,
         0, 0.1317, -0.2234, 0.1017,
@@ -54,4 +41,25 @@ public readonly struct Tsitouras54 : IRungeKuttaPair
         0, -27.896526289197286, 65.091894674793679, -34.870657861496611,
         0, 1.5, -4, 2.5,
     ];
+
+    /// <inheritdoc/>
+    public static int Stages => 7;
+
+    /// <inheritdoc/>
+    public static int Order => 5;
+
+    /// <inheritdoc/>
+    public static int DenseDegree => 4;
+
+    /// <inheritdoc/>
+    public static ReadOnlySpan<double> Nodes => nodes;
+
+    /// <inheritdoc/>
+    public static ReadOnlySpan<double> Matrix => matrix;
+
+    /// <inheritdoc/>
+    public static ReadOnlySpan<double> ErrorWeights => errorWeights;
+
+    /// <inheritdoc/>
+    public static ReadOnlySpan<double> Dense => dense;
 }

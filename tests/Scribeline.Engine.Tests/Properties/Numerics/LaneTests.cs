@@ -67,7 +67,7 @@ public class LaneTests
             var (time, width) = (T.Load(times), T.Load(widths));
             system.Derivative(time, state, stages.AsSpan(0, 2));
             RungeKuttaStep.Take<T, DormandPrince54, Logistic<T>>(ref system, time, width, time + width, state, stages, next);
-            return (next, RungeKuttaStep.Error<T, DormandPrince54>(width, state, next, stages, 1e-6, [1e-9, 1e-9]));
+            return (next, RungeKuttaStep.Error<T, DormandPrince54>(width, state, next, stages, T.From(1e-6), [T.From(1e-9), T.From(1e-9)], new T[2]));
         }
     }
 

@@ -88,7 +88,7 @@ public class TableauTests
         system.Derivative(0, state, stages.AsSpan(0, 1));
         RungeKuttaStep.Take<Scalar, TPair, Decay>(ref system, 0, 0.5, 0.5, state, stages, next);
         // With an absolute tolerance of 1 and no relative one, the error is the estimate itself.
-        return (next[0], RungeKuttaStep.Error<Scalar, TPair>(0.5, state, next, stages, 0, [1]));
+        return (next[0], RungeKuttaStep.Error<Scalar, TPair>(0.5, state, next, stages, 0, [1], new Scalar[1]));
     }
 
     private static IEnumerable<double> Residuals(Tableau pair, double[] b, int from, int to)
