@@ -7,7 +7,7 @@ namespace Scribeline.Engine.Airframe;
 /// <param name="Forward">What closes it ahead.</param>
 /// <param name="Aft">What closes it behind.</param>
 /// <param name="Volume">Empty of what is stowed, but less rods and motor mount, m³.</param>
-/// <param name="StowedVolume">What the things stowed in it take, m³.</param>
+/// <param name="StowedVolume">What is stowed or built into it takes, m³.</param>
 /// <param name="Bore">Smallest inner diameter between the closures, not counting the hollow of a nose, m.</param>
 /// <param name="Opens">Indices of the separable joints that open it, nose to tail.</param>
 public sealed record Bay(string Name, Closure Forward, Closure Aft, double Volume, double StowedVolume, double Bore, ValueList<int> Opens)

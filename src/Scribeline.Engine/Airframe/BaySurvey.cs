@@ -5,13 +5,13 @@ namespace Scribeline.Engine.Airframe;
 /// <summary>Finds the bays of a vehicle: between neighbouring closures, by the inside of the innermost part at each station.</summary>
 internal static class BaySurvey
 {
-    public static ValueList<Bay> Of(Vehicle vehicle)
+    public static ValueList<Bay> Of(Vehicle vehicle, MotorLoad? motor)
     {
         List<Closure> closures = Closures(vehicle);
         List<Bay> bays = [];
         for (int i = 0; i + 1 < closures.Count; i++)
         {
-            if (closures[i + 1].Front > closures[i].Rear) bays.Add(Between(vehicle, closures[i], closures[i + 1]));
+            if (closures[i + 1].Front > closures[i].Rear) bays.Add(Between(vehicle, motor, closures[i], closures[i + 1]));
         }
 
         return bays.ToValueList();
@@ -41,7 +41,7 @@ internal static class BaySurvey
         return [.. closures.OrderBy(c => c.Front)];
     }
 
-    private static Bay Between(Vehicle vehicle, Closure forward, Closure aft)
+    private static Bay Between(Vehicle vehicle, MotorLoad? motor, Closure forward, Closure aft)
     {
         (double front, double rear) = (forward.Rear, aft.Front);
         double[] breaks =
@@ -59,7 +59,13 @@ internal static class BaySurvey
             if (!(vehicle.Parts[0] is NoseCone nose && middle < nose.Rear)) bore = Math.Min(bore, 2 * (vehicle.BoreAt(middle) ?? 0));
         }
 
-        double stowed = 0;
+        if (motor is not null && Mount(vehicle) is { } mount)
+        {
+            double ahead = Math.Min(vehicle.Parts[vehicle.MotorPart].Front + mount.Offset, rear) - Math.Max(motor.Front, front);
+            volume -= Math.PI * motor.Diameter * motor.Diameter / 4 * Math.Max(ahead, 0);
+        }
+
+        double stowed = forward.Part == aft.Part && vehicle.Parts[forward.Part] is AltimeterBay bay ? bay.Filled : 0;
         foreach (Part part in vehicle.Parts)
         {
             volume -= part.Fittings.Sum(f => Taken(f, part.Front, front, rear));
@@ -68,6 +74,9 @@ internal static class BaySurvey
 
         return new(Name(vehicle, forward, aft), forward, aft, volume, stowed, bore, Opens(vehicle, forward, aft));
     }
+
+    private static MotorMount? Mount(Vehicle vehicle) =>
+        vehicle.MotorPart < 0 ? null : vehicle.Parts[vehicle.MotorPart].Fittings.OfType<MotorMount>().First();
 
     /// <summary>What a fitting takes from the space between two stations, m³.</summary>
     private static double Taken(Fitting fitting, double partFront, double front, double rear)

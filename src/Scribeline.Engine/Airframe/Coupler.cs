@@ -21,8 +21,14 @@ public record Coupler(
     double Forward, double BandLength, double BandDiameter)
     : Part(Name, Front, Material)
 {
+    /// <summary>What the band is made of, if not of what the coupler is.</summary>
+    public Material? BandMaterial { get; init; }
+
     /// <inheritdoc/>
     public override double Length => BandLength;
+
+    /// <inheritdoc/>
+    public override double Datum => FrontReach;
 
     /// <summary>How far the coupler reaches aft of the band, m.</summary>
     public double Aft => TubeLength - Forward - BandLength;
@@ -38,8 +44,15 @@ public record Coupler(
         BandLength > 0 ? [new(Name, new(BodyShape.Conical), Front, BandLength, BandDiameter, BandDiameter)] : [];
 
     /// <inheritdoc/>
-    public override RevolutionMoments Shell =>
-        RevolutionMoments.Ring(FrontReach, TubeLength, OuterDiameter, InnerDiameter) + RevolutionMoments.Ring(Front, BandLength, BandDiameter, OuterDiameter);
+    public override RevolutionMoments Shell => TubeShell + BandShell;
+
+    /// <inheritdoc/>
+    public override MassProperties Bare =>
+        MassProperties.Sum(TubeShell.Filled(Material.Density), BandShell.Filled((BandMaterial ?? Material).Density));
+
+    private RevolutionMoments TubeShell => RevolutionMoments.Ring(FrontReach, TubeLength, OuterDiameter, InnerDiameter);
+
+    private RevolutionMoments BandShell => RevolutionMoments.Ring(Front, BandLength, BandDiameter, OuterDiameter);
 
     /// <inheritdoc/>
     public override double? BoreAt(double station) => station < FrontReach || station > RearReach ? null : InnerDiameter / 2;
@@ -50,4 +63,8 @@ public record Coupler(
 public sealed record AltimeterBay(
     string Name, double Front, Material Material, double TubeLength, double OuterDiameter, double InnerDiameter,
     double Forward, double BandLength, double BandDiameter)
-    : Coupler(Name, Front, Material, TubeLength, OuterDiameter, InnerDiameter, Forward, BandLength, BandDiameter);
+    : Coupler(Name, Front, Material, TubeLength, OuterDiameter, InnerDiameter, Forward, BandLength, BandDiameter)
+{
+    /// <summary>Volume of sled, electronics and batteries between the plates, m³.</summary>
+    public double Filled { get; init; }
+}

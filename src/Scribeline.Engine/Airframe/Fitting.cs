@@ -11,9 +11,6 @@ public abstract record Fitting(string Name, double Offset)
     /// <summary>Along the axis, m.</summary>
     public abstract double Length { get; }
 
-    /// <summary>Whether a weighing of the part as built includes it.</summary>
-    public virtual bool Built => true;
-
     /// <summary>Mass, balance and inertia when the part's front is at a station.</summary>
     /// <param name="partFront">m.</param>
     public abstract MassProperties At(double partFront);
@@ -68,6 +65,9 @@ public sealed record CentringRing(string Name, double Offset, Material Material,
 public sealed record MotorMount(string Name, double Offset, Material Material, double TubeLength, double OuterDiameter, double InnerDiameter)
     : Fitting(Name, Offset)
 {
+    /// <summary>How far a motor's aft end stands out behind the mount, m.</summary>
+    public double Overhang { get; init; }
+
     /// <inheritdoc/>
     public override double Length => TubeLength;
 
@@ -131,7 +131,7 @@ public sealed record RailGuide(
     }
 }
 
-/// <summary>A mass of no account of shape: ballast, electronics, an eye bolt. It comes on top of what the part weighs as built.</summary>
+/// <summary>A mass of no account of shape: ballast, electronics, an eye bolt.</summary>
 /// <param name="Name">As typed.</param>
 /// <param name="Offset">Its centre, m.</param>
 /// <param name="Mass">kg.</param>
@@ -143,9 +143,6 @@ public sealed record PointMass(string Name, double Offset, double Mass, double R
 {
     /// <inheritdoc/>
     public override double Length => 0;
-
-    /// <inheritdoc/>
-    public override bool Built => false;
 
     /// <inheritdoc/>
     public override MassProperties At(double partFront) =>

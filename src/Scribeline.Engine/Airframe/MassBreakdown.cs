@@ -10,8 +10,7 @@ public sealed record MassBreakdown(ValueList<PartMass> Parts, ValueList<Weighing
     /// <summary>Mass properties of a piece, without motor.</summary>
     /// <param name="piece">Which parts.</param>
     /// <param name="stowed">Whether what is stowed is aboard.</param>
-    public MassProperties Of(Piece piece, bool stowed = true) => MassProperties.Sum(
-        Parts.Skip(piece.First).Take(piece.Last - piece.First + 1).SelectMany(p => stowed ? [p.Built, p.Added, p.Stowed] : (MassProperties[])[p.Built, p.Added]));
+    public MassProperties Of(Piece piece, bool stowed = true) => MassProperties.Sum(Items(Parts, piece, stowed));
 
     /// <summary>
     /// Weighs part by part, then lets the weighings of pieces rule, the smaller piece first: the weighing's surplus is laid on the parts still
@@ -24,16 +23,16 @@ public sealed record MassBreakdown(ValueList<PartMass> Parts, ValueList<Weighing
         List<WeighingDifference> differences = [];
         foreach (PieceWeighing weighing in vehicle.Weighings.OrderBy(w => w.Piece.Last - w.Piece.First))
         {
-            differences.Add(Apply(weighing, parts, vehicle.Parts[weighing.Piece.First].Front));
+            differences.Add(Apply(weighing, parts, vehicle.Parts[weighing.Piece.First].Datum));
         }
 
         return new(parts.ToValueList(), differences.ToValueList());
     }
 
-    private static WeighingDifference Apply(PieceWeighing weighing, PartMass[] parts, double front)
+    private static WeighingDifference Apply(PieceWeighing weighing, PartMass[] parts, double datum)
     {
         Piece piece = weighing.Piece;
-        MassProperties motor = weighing.Motor?.Loaded ?? MassProperties.None(front);
+        MassProperties motor = weighing.Motor?.Loaded ?? MassProperties.None(datum);
         MassProperties[] aboard = [.. Items(parts, piece, weighing.Stowed)];
         MassProperties sum = MassProperties.Sum([.. aboard, motor]);
         bool any = aboard.Any(m => m.Mass > 0 && m.Basis == Basis.Estimated);
@@ -45,54 +44,49 @@ public sealed record MassBreakdown(ValueList<PartMass> Parts, ValueList<Weighing
         if (!possible) return new(weighing, sum.Mass, sum.Station, 0, 0, false);
 
         double shift = weighing.Balance is { } balance
-            ? (mass * (front + balance) - held.Mass * held.Station) / (mass - held.Mass) - free.Station
+            ? (mass * (datum + balance) - held.Mass * held.Station) / (mass - held.Mass) - free.Station
             : 0;
         MassProperties Correct(MassProperties m) => m.Mass == 0 || !Free(m) ? m : m.WithMass(m.Mass * scale).Moved(shift) with { Basis = weighing.Basis };
         for (int i = piece.First; i <= piece.Last; i++)
         {
             PartMass p = parts[i];
-            parts[i] = new(Correct(p.Built), Correct(p.Added), weighing.Stowed ? Correct(p.Stowed) : p.Stowed);
+            parts[i] = new(Correct(p.Built), weighing.Stowed ? Correct(p.Stowed) : p.Stowed);
         }
 
         return new(weighing, sum.Mass, sum.Station, scale, shift, true);
     }
 
-    private static IEnumerable<MassProperties> Items(PartMass[] parts, Piece piece, bool stowed)
+    private static IEnumerable<MassProperties> Items(IReadOnlyList<PartMass> parts, Piece piece, bool stowed)
     {
         for (int i = piece.First; i <= piece.Last; i++)
         {
             yield return parts[i].Built;
-            yield return parts[i].Added;
             if (stowed) yield return parts[i].Stowed;
         }
     }
 }
 
-/// <summary>Mass of one part in its three shares.</summary>
+/// <summary>Mass of one part in its two shares.</summary>
 /// <param name="Built">The part with what is fixed to it.</param>
-/// <param name="Added">Point masses in it.</param>
 /// <param name="Stowed">What lies loose in it.</param>
-public readonly record struct PartMass(MassProperties Built, MassProperties Added, MassProperties Stowed)
+public readonly record struct PartMass(MassProperties Built, MassProperties Stowed)
 {
-    /// <summary>All three.</summary>
-    public MassProperties Total => MassProperties.Sum(Built, Added, Stowed);
+    /// <summary>Both.</summary>
+    public MassProperties Total => MassProperties.Sum(Built, Stowed);
 
     /// <summary>
     /// From the drawing, unless weighed: a measured mass scales the computed one, inertia with it; a measured balance moves it along the axis.
     /// </summary>
     public static PartMass Of(Part part)
     {
-        MassProperties built = MassProperties.Sum([part.Bare, .. part.Fittings.Where(f => f.Built).Select(f => f.At(part.Front))]);
+        MassProperties built = MassProperties.Sum([part.Bare, .. part.Fittings.Select(f => f.At(part.Front))]);
         if (part.Weighing is { } weighing)
         {
             if (weighing.Mass is { } mass) built = built.WithMass(mass) with { Basis = weighing.Basis };
-            if (weighing.Balance is { } balance) built = built with { Station = part.Front + balance };
+            if (weighing.Balance is { } balance) built = built with { Station = part.Datum + balance };
         }
 
-        return new(
-            built,
-            MassProperties.Sum(part.Fittings.Where(f => !f.Built).Select(f => f.At(part.Front))),
-            MassProperties.Sum(part.Stowed.Select(s => s.At(part.Front))));
+        return new(built, MassProperties.Sum(part.Stowed.Select(s => s.At(part.Front))));
     }
 }
 

@@ -21,6 +21,9 @@ public abstract record Part(string Name, double Front, Material Material)
     /// <summary>Weighed as built, with its fittings, without what is stowed in it and without the motor; null if never weighed.</summary>
     public Weighing? Weighing { get; init; }
 
+    /// <summary>Where measurements on the part itself begin, m: its front, or the forward end of a coupler's tube.</summary>
+    public virtual double Datum => Front;
+
     /// <summary>What it adds to the length of the rocket, m.</summary>
     public abstract double Length { get; }
 
@@ -53,12 +56,12 @@ public abstract record Part(string Name, double Front, Material Material)
     public abstract double? BoreAt(double station);
 
     /// <summary>The bare part at its material's density.</summary>
-    public MassProperties Bare => Shell.Filled(Material.Density);
+    public virtual MassProperties Bare => Shell.Filled(Material.Density);
 }
 
 /// <summary>A weighing and balancing of a part or of something built of parts.</summary>
 /// <param name="Mass">kg; null if only balanced.</param>
-/// <param name="Balance">Station of the centre of mass from the front of the part's own length, m aft; null if only weighed.</param>
+/// <param name="Balance">Centre of mass aft of the part's <see cref="Part.Datum"/>, m; null if only weighed.</param>
 /// <param name="Basis">How it is known.</param>
 public sealed record Weighing(double? Mass, double? Balance, Basis Basis = Basis.Measured);
 

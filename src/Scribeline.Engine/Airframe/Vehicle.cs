@@ -31,15 +31,14 @@ public sealed record Vehicle(string Name, ValueList<Part> Parts, ValueList<Joint
         }
     }
 
-    /// <summary>A motor in the mount, pushed forward until its thrust ring meets the mount's aft end; null where there is no mount.</summary>
+    /// <summary>A motor in the mount, its aft end as far behind the mount's as the overhang says; null where there is no mount.</summary>
     /// <param name="motor">As certified.</param>
-    /// <param name="overhang">How far the motor's aft end stands out of the mount, m.</param>
-    public MotorLoad? Load(Motor motor, double overhang = 0)
+    public MotorLoad? Load(Motor motor)
     {
         if (MotorPart < 0) return null;
         Part part = Parts[MotorPart];
         MotorMount mount = part.Fittings.OfType<MotorMount>().First();
-        return MotorLoad.Of(motor, part.Front + mount.Offset + mount.Length + overhang - motor.Length);
+        return MotorLoad.Of(motor, part.Front + mount.Offset + mount.Length + mount.Overhang - motor.Length);
     }
 
     /// <summary>
@@ -80,7 +79,8 @@ public sealed record Vehicle(string Name, ValueList<Part> Parts, ValueList<Joint
     public double? BoreAt(double station) => Parts.Min(p => p.BoreAt(station));
 
     /// <summary>Closed volumes, nose to tail.</summary>
-    public ValueList<Bay> Bays() => BaySurvey.Of(this);
+    /// <param name="motor">The motor aboard, which takes room where it stands out ahead of its mount; null for none.</param>
+    public ValueList<Bay> Bays(MotorLoad? motor = null) => BaySurvey.Of(this, motor);
 
     /// <summary>What hangs together once some joints have let go, nose to tail.</summary>
     /// <param name="released">Indices of joints.</param>
@@ -123,7 +123,7 @@ public sealed record Vehicle(string Name, ValueList<Part> Parts, ValueList<Joint
 /// <summary>A weighing and balancing of the whole rocket or of a piece of it.</summary>
 /// <param name="Piece">What was on the scale.</param>
 /// <param name="Mass">kg; null if only balanced.</param>
-/// <param name="Balance">From the front of its first part's own length, m aft; null if only weighed.</param>
+/// <param name="Balance">Aft of its first part's <see cref="Part.Datum"/>, m; null if only weighed.</param>
 /// <param name="Stowed">Whether what is stowed was aboard.</param>
 /// <param name="Motor">The motor that was aboard, loaded; null for none.</param>
 /// <param name="Basis">How it is known.</param>
