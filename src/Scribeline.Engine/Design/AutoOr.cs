@@ -6,11 +6,13 @@ namespace Scribeline.Engine.Design;
 /// <summary>A measure, or the word <c>auto</c> that asks the program to choose.</summary>
 /// <typeparam name="TQuantity">Kind of quantity.</typeparam>
 /// <param name="Typed">The measure; null for <c>auto</c>.</param>
-public sealed record AutoOr<TQuantity>(Measure<TQuantity>? Typed) : IReadable<AutoOr<TQuantity>>
+public sealed record AutoOr<TQuantity>(Measure<TQuantity>? Typed) : IReadable<AutoOr<TQuantity>>, IHoldsMeasure
     where TQuantity : struct, IQuantity
 {
     /// <inheritdoc/>
     public static ValueList<string> Examples => ["auto"];
+
+    IMeasure? IHoldsMeasure.Held => Typed;
 
     /// <summary>Whether the program chooses.</summary>
     public bool Auto => Typed is null;

@@ -22,6 +22,9 @@ public sealed class KeyAttribute(string says) : Attribute
     /// <summary>How a measure is known unless typed otherwise.</summary>
     public Basis Known { get; set; }
 
+    /// <summary>A value to show as an example, where the kind of value does not give a good one.</summary>
+    public string? Example { get; set; }
+
     /// <summary>A name that others refer to.</summary>
     public bool Names { get; set; }
 }

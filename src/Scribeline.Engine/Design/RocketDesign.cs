@@ -6,10 +6,10 @@ namespace Scribeline.Engine.Design;
 /// <summary>A whole design file.</summary>
 public sealed record RocketDesign : Placed
 {
-    [Key("Version of this file format: 1.", Required = true, Name = "scribeline")]
+    [Key("Version of this file format: 1.", Required = true, Name = "scribeline", Example = "1")]
     public int FormatVersion { get; init; } = 1;
 
-    [Key("Name of the rocket.", Required = true)]
+    [Key("Name of the rocket.", Required = true, Example = "Night Heron")]
     public string Name { get; init; } = "";
 
     [Key("System shown first on screen and paper.")]

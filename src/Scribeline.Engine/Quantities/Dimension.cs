@@ -45,6 +45,9 @@ public sealed class Dimension
     /// <summary>Whether values have an offset zero, so that differences differ from values.</summary>
     public bool Offset => Quantity == typeof(Temperature);
 
+    /// <summary>Whether this is the dimension of a UnitsNet quantity.</summary>
+    public bool Holds(Type quantity) => Quantity == quantity;
+
     internal Type Quantity { get; }
 
     internal int Longest { get; }

@@ -3,9 +3,14 @@ using UnitsNet.Units;
 
 namespace Scribeline.Engine.Quantities;
 
-/// <summary>Every dimension with its unit words. The factors are UnitsNet's.</summary>
+/// <summary>
+/// Every dimension with its unit words. The factors are UnitsNet's, but for milliampere-hours and foot-pounds, which it holds to ten digits only.
+/// </summary>
 internal static class Dimensions
 {
+    /// <summary>J in one ft·lbf: 0.3048 m times 0.45359237 kg times 9.80665 m/s², each exact by definition.</summary>
+    private const double FootPound = 1.3558179483314004;
+
     internal static readonly Dimension[] All =
     [
         Make<Length, LengthUnit>("a length", "mm", "in", (v, u) => Length.From(v, u).Meters,
@@ -47,9 +52,9 @@ internal static class Dimensions
             (ElectricResistanceUnit.Ohm, "Ω ohm ohms"), (ElectricResistanceUnit.Milliohm, "mΩ mohm"), (ElectricResistanceUnit.Kiloohm, "kΩ kohm")),
         Make<ElectricCurrent, ElectricCurrentUnit>("a current", "A", "A", (v, u) => ElectricCurrent.From(v, u).Amperes,
             (ElectricCurrentUnit.Ampere, "A amp amps"), (ElectricCurrentUnit.Milliampere, "mA"), (ElectricCurrentUnit.Microampere, "µA uA")),
-        Make<ElectricCharge, ElectricChargeUnit>("an electric charge", "mAh", "mAh", (v, u) => ElectricCharge.From(v, u).Coulombs,
+        Make<ElectricCharge, ElectricChargeUnit>("an electric charge", "mAh", "mAh", (v, u) => v * u switch { ElectricChargeUnit.MilliampereHour => 3.6, ElectricChargeUnit.AmpereHour => 3600, _ => 1 },
             (ElectricChargeUnit.Coulomb, "As"), (ElectricChargeUnit.MilliampereHour, "mAh"), (ElectricChargeUnit.AmpereHour, "Ah")),
-        Make<Energy, EnergyUnit>("an energy", "J", "ft·lbf", (v, u) => Energy.From(v, u).Joules,
+        Make<Energy, EnergyUnit>("an energy", "J", "ft·lbf", (v, u) => u == EnergyUnit.FootPound ? v * FootPound : Energy.From(v, u).Joules,
             (EnergyUnit.Joule, "J joule joules"), (EnergyUnit.Kilojoule, "kJ"), (EnergyUnit.Millijoule, "mJ"), (EnergyUnit.FootPound, "ft·lbf ft-lbf ft*lbf ft_lbf"),
             (EnergyUnit.WattHour, "Wh")),
         Make<Density, DensityUnit>("a density", "kg/m³", "lb/ft³", (v, u) => Density.From(v, u).KilogramsPerCubicMeter,

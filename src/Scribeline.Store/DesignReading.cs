@@ -1,0 +1,52 @@
+using Scribeline.Engine.Design;
+using Scribeline.Engine.Quantities;
+using YamlDotNet.Core;
+
+namespace Scribeline.Store;
+
+/// <summary>A design file as read.</summary>
+public sealed class DesignReading
+{
+    private readonly IReadOnlyDictionary<string, Mark> places;
+
+    internal DesignReading(RocketDesign? design, IEnumerable<Problem> problems, string text, string? path, IReadOnlyDictionary<string, Mark> places, ValueList<string> files)
+    {
+        (Design, Text, Path, this.places, Files) = (design, text, path, places, files);
+        Problems = problems.Select(Place).OrderBy(p => p.File is null ? 0 : 1).ThenBy(p => p.Line ?? 0).ThenBy(p => p.Column ?? 0).Take(MostProblems).ToValueList();
+    }
+
+    /// <summary>Most problems reported at once.</summary>
+    public const int MostProblems = 100;
+
+    /// <summary>The design; null unless every value in the file could be read. It may still contradict itself, as <see cref="Problems"/> tells.</summary>
+    public RocketDesign? Design { get; }
+
+    /// <summary>All problems, by line.</summary>
+    public ValueList<Problem> Problems { get; }
+
+    /// <summary>Text of the design file; empty if it could not be opened.</summary>
+    public string Text { get; }
+
+    /// <summary>The file; null when read from text.</summary>
+    public string? Path { get; }
+
+    /// <summary>All files read, the design file first.</summary>
+    public ValueList<string> Files { get; }
+
+    /// <summary>Whether there is a design without problems.</summary>
+    public bool Good => Design is not null && Problems.Count == 0;
+
+    /// <summary>Fills in line and column of a problem by its path, or by the nearest path above it.</summary>
+    public Problem Place(Problem problem)
+    {
+        if (problem.Line is not null || problem.File is not null) return problem;
+        for (var at = problem.At; at.Length > 0; at = Above(at))
+        {
+            if (places.TryGetValue(at, out var mark)) return problem with { Line = (int)mark.Line, Column = (int)mark.Column };
+        }
+
+        return problem;
+    }
+
+    private static string Above(string at) => at[..Math.Max(0, at.LastIndexOfAny(['.', '[']))];
+}

@@ -1,1 +1,0 @@
-namespace Scribeline.Store; internal static class Empty { }
