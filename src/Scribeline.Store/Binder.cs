@@ -93,7 +93,7 @@ internal sealed class Binder(List<Problem> problems)
         {
             whole = false;
             if (meant.Contains(missing.Word)) continue;
-            var example = (missing.Key.Example ?? missing.Value.Examples.FirstOrDefault()) is { } first ? $"{missing.Word}: {Quoted(first)}" : $"{missing.Word}:";
+            var example = (missing.Key.Example ?? (missing.Value.Examples is [var some, ..] ? some : null)) is { } first ? $"{missing.Word}: {Quoted(first)}" : $"{missing.Word}:";
             Add(map, at, $"'{missing.Word}' is missing: {Lower(missing.Key.Says)}", $"Add a line such as {example}");
         }
 
