@@ -20,12 +20,6 @@ internal sealed record DescentStart(
     int Index, int Parent, int First, int Last, double[] Masses, double Time, Vector3<Scalar> Position, Vector3<Scalar> Velocity,
     Quaternion<Scalar> Attitude, bool ApogeePassed, FiringPlan Plan, List<FreedCanopy> Canopies);
 
-/// <summary>A canopy that left its bay.</summary>
-/// <param name="Canopy">The canopy.</param>
-/// <param name="LineStretch">s after ignition.</param>
-/// <param name="FillTime">s; null before line stretch.</param>
-internal readonly record struct FreedCanopy(FlightCanopy Canopy, double LineStretch, double? FillTime);
-
 /// <summary>A body without attitude from its beginning until it comes apart further, the ground, or the end asked for.</summary>
 internal sealed class DescentFlight<TModel>
     where TModel : struct, IFlightModel
@@ -94,7 +88,7 @@ internal sealed class DescentFlight<TModel>
             while (Start.Plan.Due(Time) is { } action)
             {
                 log.Add(FlightEventKind.Charge, action.Name, Start.Index, Sample);
-                Free(action.Canopies);
+                FreedCanopy.Free(canopies, action.Canopies, Time);
                 if (action.Joint is not null && !action.Tethered) return action;
             }
 
@@ -116,11 +110,6 @@ internal sealed class DescentFlight<TModel>
         model, Mass, BodyDragArea,
         [.. canopies.Where(c => c.FillTime is not null).Select(c => new OpenCanopy(c.Canopy, c.LineStretch, c.FillTime!.Value))],
         new(!ApogeePassed, ApogeePassed ? Start.Plan.NextReading : null));
-
-    private void Free(ValueList<FlightCanopy> freed)
-    {
-        foreach (FlightCanopy canopy in freed) canopies.Add(new(canopy, Time + canopy.LineStretchDelay, null));
-    }
 
     /// <summary>Canopies whose lines are stretched now begin to fill.</summary>
     private void Stretch()

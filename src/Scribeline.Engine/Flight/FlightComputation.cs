@@ -18,8 +18,10 @@ internal sealed class FlightComputation<TModel>
     private FlightEffort effort;
     private int bodyCount = 1;
 
-    private FlightComputation(TModel model, RecoveryPlan plan, FlightOptions options) =>
-        (this.model, this.plan, this.options) = (model, plan, options);
+    private readonly FlightInputs? inputs;
+
+    private FlightComputation(TModel model, RecoveryPlan plan, FlightOptions options, FlightInputs? inputs = null) =>
+        (this.model, this.plan, this.options, this.inputs) = (model, plan, options, inputs);
 
     private readonly record struct FreedCanopyOnTrack(int Body, FreedCanopy Canopy);
 
@@ -30,10 +32,12 @@ internal sealed class FlightComputation<TModel>
     /// <param name="attitude">On the rail.</param>
     /// <param name="plan">What comes apart and opens.</param>
     /// <param name="options">Tolerance and extent.</param>
+    /// <param name="inputs">What all this was made from, for the result to carry.</param>
     public static FlightResult FromRail(
-        TModel model, double[] knots, RailGeometry rail, Quaternion<Scalar> attitude, RecoveryPlan plan, FlightOptions options)
+        TModel model, double[] knots, RailGeometry rail, Quaternion<Scalar> attitude, RecoveryPlan plan, FlightOptions options,
+        FlightInputs? inputs = null)
     {
-        FlightComputation<TModel> computation = new(model, plan, options);
+        FlightComputation<TModel> computation = new(model, plan, options, inputs);
         WholeFlight<TModel> whole = computation.Whole(knots, rail);
         whole.Ignite(attitude);
         return computation.Fly(whole);
@@ -66,7 +70,7 @@ internal sealed class FlightComputation<TModel>
             DescentStart parent = new(
                 0, 0, 0, plan.Pieces.Count - 1, Masses(s), whole.Time, s.Position, s.Velocity, s.Attitude.Normalised(),
                 whole.ApogeePassed, whole.Plan, []);
-            Part(parent, action, [.. action.Canopies.Select(c => new FreedCanopy(c, whole.Time + c.LineStretchDelay, null))]);
+            Part(parent, action, whole.Canopies);
         }
 
         while (waiting.TryDequeue(out DescentStart? start)) Descend(start);
@@ -159,6 +163,7 @@ internal sealed class FlightComputation<TModel>
 
         return new FlightResult([.. tracks])
         {
+            Inputs = inputs,
             Failure = log.Failure,
             Events = log.Events,
             Bodies = bodies.ToValueList(),

@@ -40,7 +40,7 @@ public sealed record FlightInputs(
         RocketModel model = new(this, aerodynamics ?? AeroTable.Build(Shape));
         RailGeometry rail = model.RailGeometry(Rail, Shape.Length);
         return FlightComputation<RocketModel>.FromRail(
-            model, model.Knots(), rail, RailAttitude.Of(Rail.Elevation, Rail.Azimuth, Rail.ScribeHeading), Recovery, Options);
+            model, model.Knots(), rail, RailAttitude.Of(Rail.Elevation, Rail.Azimuth, Rail.ScribeHeading), Recovery, Options, this);
     }
 }
 

@@ -18,6 +18,9 @@ public sealed class FlightResult
         maxima = new(() => MaximumSearch.Whole(tracks[0], RailExit));
     }
 
+    /// <summary>What was flown; null where it was not made from inputs.</summary>
+    public FlightInputs? Inputs { get; internal init; }
+
     /// <summary>Why it ends early, or none.</summary>
     public FlightFailure Failure { get; internal init; }
 

@@ -4,7 +4,10 @@ namespace Scribeline.Engine.Flight;
 
 /// <summary>What comes apart and opens, when, and what then hangs together.</summary>
 /// <param name="Pieces">Pieces from nose to tail. Joint j lies between piece j and piece j + 1.</param>
-/// <param name="Actions">What is to happen; each happens once at most. The order given settles ties.</param>
+/// <param name="Actions">
+/// What is to happen; each happens once at most, and the order given settles ties. A second charge for the same joint or canopy (named
+/// alike on the same piece) is an action of its own and changes nothing that has happened already. A charge that fails is left out.
+/// </param>
 public sealed record RecoveryPlan(ValueList<FlightPiece> Pieces, ValueList<RecoveryAction> Actions)
 {
     /// <summary>One piece and nothing that opens: a ballistic flight, falling nose first.</summary>

@@ -16,6 +16,9 @@ internal sealed class WholeFlight<TModel>
     private readonly double[] y = new double[FlightState<Scalar>.Size];
     private FlightPhase phase;
     private bool burning;
+    private readonly List<FreedCanopy> canopies = [];
+    private RecoveryAction? stretching;
+    private double lineStretch = double.PositiveInfinity;
     private FlightSample? forwardExit;
 
     /// <param name="equations">Rocket and day.</param>
@@ -42,6 +45,9 @@ internal sealed class WholeFlight<TModel>
 
     /// <summary>Whether it flew to its end on the ground.</summary>
     public bool Landed { get; private set; }
+
+    /// <summary>On their way out.</summary>
+    public IReadOnlyList<FreedCanopy> Canopies => canopies;
 
     /// <summary>The state now.</summary>
     public FlightState<Scalar> State =>
@@ -91,14 +97,10 @@ internal sealed class WholeFlight<TModel>
             {
                 if (!ApogeePassed && y[5] <= 0 && Apogee()) return null;
                 if (ApogeePassed) Plan.KnowReading(Time, equations.Model.AltimeterHeight(y[2]));
-                while (Plan.Due(Time) is { } action)
-                {
-                    log.Add(FlightEventKind.Charge, action.Name, 0, Sample);
-                    if (action.Joint is not null || action.Canopies.Count > 0) return action;
-                }
+                if (Fire() is { } parted) return parted;
             }
 
-            double until = Math.Min(burning ? knots[^1] : double.PositiveInfinity, Free ? Plan.NextTime : double.PositiveInfinity);
+            double until = Math.Min(burning ? knots[^1] : double.PositiveInfinity, Free ? Math.Min(Plan.NextTime, lineStretch) : double.PositiveInfinity);
             (Time, int happened, FlightFailure failure) = recorder.Run(Motion, Time, until, y, burning ? knots : [], Mark);
             State.Settled().Write(MemoryMarshal.Cast<double, Scalar>(y.AsSpan()));
             if (failure != FlightFailure.None)
@@ -112,6 +114,26 @@ internal sealed class WholeFlight<TModel>
     }
 
     private WholeMotion<TModel> Motion => new(equations, phase, burning, rail, new(!ApogeePassed, ApogeePassed ? Plan.NextReading : null));
+
+    /// <summary>
+    /// Fires what is due. Sides without a cord part at once; sides on a cord, and a canopy, follow the rocket without force until the
+    /// lines are stretched: the rocket flies on whole until then.
+    /// </summary>
+    /// <returns>What takes the rocket apart now, or null.</returns>
+    private RecoveryAction? Fire()
+    {
+        while (Plan.Due(Time) is { } action)
+        {
+            log.Add(FlightEventKind.Charge, action.Name, 0, Sample);
+            FreedCanopy.Free(canopies, action.Canopies, Time);
+            if (action.Joint is not null && (!action.Tethered || action.Canopies.Count == 0)) return action;
+            if (action.Canopies.Count == 0) continue;
+            stretching ??= action;
+            lineStretch = canopies.Min(c => c.LineStretch);
+        }
+
+        return lineStretch <= Time ? stretching : null;
+    }
 
     /// <summary>Acts on an event; true where the flight ends with it.</summary>
     private bool Happened(int which)
