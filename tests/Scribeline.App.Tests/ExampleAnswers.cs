@@ -66,6 +66,6 @@ internal static class ExampleAnswers
 
         public override Place Place => place;
 
-        public override Answer Ask(Study study) => throw new NotSupportedException("answers are made by hand here");
+        protected override Answer Work(Study study) => throw new NotSupportedException("answers are made by hand here");
     }
 }

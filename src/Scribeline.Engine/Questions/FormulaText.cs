@@ -15,7 +15,11 @@ public static partial class FormulaText
 
     /// <summary>The names a shown formula uses, without functions and pi.</summary>
     public static IEnumerable<string> Names(string formula) =>
-        Identifiers().Matches(formula).Where(m => !Known.Contains(m.Value) && !m.Value.EndsWith('(')).Select(m => m.Value).Distinct();
+        Identifiers().Matches(formula).Where(m => !Known.Contains(m.Value)).Select(m => m.Value).Distinct();
+
+    /// <summary>The expression with one name replaced by another.</summary>
+    public static string Rename(string expression, string name, string by) =>
+        Identifiers().Replace(expression, m => m.Value == name ? by : m.Value);
 
     private static readonly HashSet<string> Known = ["sqrt", "pow", "exp", "log", "sin", "cos", "tan", "asin", "acos", "atan", "abs", "min", "max", "pi"];
 

@@ -9,6 +9,9 @@ namespace Scribeline.Engine.Questions;
 /// <param name="Source">Publication, "common practice", or the design file.</param>
 public sealed record Limit(string Id, double Value, Sense Sense, double Guard, bool Must, string Source)
 {
+    /// <summary>Least share of the sampled cases that must meet a bound that can hurt someone, 0 to 1.</summary>
+    public double LeastShare { get; init; } = 0.95;
+
     /// <summary>Whether a value meets the bound; a NaN does not.</summary>
     public bool IsMetBy(double value) => Sense == Sense.AtLeast ? value >= Value : value <= Value;
 
@@ -16,14 +19,14 @@ public sealed record Limit(string Id, double Value, Sense Sense, double Guard, b
     public double Room(double value) => Sense == Sense.AtLeast ? value - Value : Value - value;
 
     /// <summary>
-    /// Stop when the value fails, or when it can hurt someone and holds in less than 95 % of the sampled cases; watch when it holds in
+    /// Stop when the value fails, or when it can hurt someone and holds in too small a share of the sampled cases; watch when it holds in
     /// less than 99 % or lies within the guard band; clear otherwise.
     /// </summary>
     /// <param name="value">Nominal value, SI.</param>
     /// <param name="probability">Share of sampled cases that meet the bound; null when nothing was sampled.</param>
     public Verdict Judge(double value, double? probability)
     {
-        if (!IsMetBy(value) || (Must && probability < 0.95)) return Verdict.Stop;
+        if (!IsMetBy(value) || (Must && probability < LeastShare)) return Verdict.Stop;
         return Room(value) < Guard || probability < 0.99 ? Verdict.Watch : Verdict.Clear;
     }
 }

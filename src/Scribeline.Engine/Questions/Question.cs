@@ -15,6 +15,12 @@ public abstract class Question
     /// <summary>Where it is asked.</summary>
     public abstract Place Place { get; }
 
+    /// <summary>Whether it can be answered only for a rocket that can be flown: with motor, site and rail.</summary>
+    protected virtual bool NeedsFlight => true;
+
     /// <summary>Answers from the study alone. A missing input gives an open answer that names it.</summary>
-    public abstract Answer Ask(Study study);
+    public Answer Ask(Study study) => NeedsFlight && study.Missing.Count > 0 ? Answer.Open(this, study.Missing.Span) : Work(study);
+
+    /// <summary>Works the answer out.</summary>
+    protected abstract Answer Work(Study study);
 }

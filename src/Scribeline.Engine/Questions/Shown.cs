@@ -54,6 +54,7 @@ public static class Shown
         Unit.Temperature => inch ? new("°F", 1.8, 4, 0, -459.67) : new("°C", 1, 4, 1, -273.15),
         Unit.Density => new("kg/m³", 1, 4, 3),
         Unit.Impulse => new("N·s", 1, 5, 0),
+        Unit.Stiffness => new("N·m²", 1, 3, 0),
         _ => throw new ArgumentOutOfRangeException(nameof(unit)),
     };
 

@@ -8,6 +8,9 @@ namespace Scribeline.Engine.Questions;
 /// <param name="Samples">Number of cases.</param>
 public sealed record Spread(double Mean, double Low, double High, double? Meets, int Samples)
 {
+    /// <summary>Whether the tolerances do not reach this value at all.</summary>
+    public bool IsPoint => Low == High && Meets is null or 0 or 1;
+
     /// <summary>The spread of a set of sampled values; values that are not finite count as not meeting the limit and are left out of the rest.</summary>
     /// <param name="values">One per case, SI.</param>
     /// <param name="limit">Bound to count against, or null.</param>

@@ -62,4 +62,7 @@ public enum Unit
 
     /// <summary>N·s.</summary>
     Impulse,
+
+    /// <summary>Bending stiffness EI, N·m².</summary>
+    Stiffness,
 }

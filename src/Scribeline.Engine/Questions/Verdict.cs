@@ -1,5 +1,12 @@
 namespace Scribeline.Engine.Questions;
 
+/// <summary>Words for verdicts.</summary>
+public static class VerdictWords
+{
+    /// <summary>The word shown.</summary>
+    public static string Word(this Verdict verdict) => verdict.ToString().ToLowerInvariant();
+}
+
 /// <summary>What an answer says of its limits, mildest first.</summary>
 public enum Verdict
 {

@@ -44,6 +44,28 @@ public sealed class Working
     public double Simulated(string symbol, double value, string unit, string meaning, string method) =>
         Add(new WorkingStep(StepKind.Simulated, symbol, "", value, unit, meaning, method));
 
+    /// <summary>Records a short formula whose local variables stand for numbered symbols, as when one formula serves many pieces.</summary>
+    /// <param name="symbol">Name used in later formulas.</param>
+    /// <param name="value">The expression, over locals, in SI.</param>
+    /// <param name="unit">SI unit as text.</param>
+    /// <param name="meaning">In plain words.</param>
+    /// <param name="source">As in <see cref="Step"/>.</param>
+    /// <param name="local">Which symbol a local stands for.</param>
+    /// <param name="expression">Written by the compiler.</param>
+    /// <returns>The value.</returns>
+    public double StepOf(
+        string symbol,
+        double value,
+        string unit,
+        string meaning,
+        string source,
+        ReadOnlySpan<(string Local, string Symbol)> local,
+        [CallerArgumentExpression(nameof(value))] string expression = "")
+    {
+        foreach (var (name, standsFor) in local) expression = FormulaText.Rename(expression, name, standsFor);
+        return Add(new WorkingStep(StepKind.Formula, symbol, expression, value, unit, meaning, source));
+    }
+
     /// <summary>Records a sum of many given terms, each under its own symbol.</summary>
     /// <param name="symbol">Name used in later formulas.</param>
     /// <param name="terms">Symbols recorded before.</param>
@@ -53,9 +75,33 @@ public sealed class Working
     /// <returns>The sum.</returns>
     public double Sum(string symbol, IReadOnlyList<string> terms, string unit, string meaning, string source)
     {
-        var value = terms.Sum(term => steps.Last(s => s.Symbol == term).Value);
+        var value = terms.Sum(Of);
         return Add(new WorkingStep(StepKind.Formula, symbol, string.Join(" + ", terms), value, unit, meaning, source));
     }
+
+    /// <summary>Records a mean of many given values by given weights, each under its own symbol.</summary>
+    /// <param name="symbol">Name used in later formulas.</param>
+    /// <param name="weights">Symbols recorded before.</param>
+    /// <param name="values">Symbols recorded before, as many.</param>
+    /// <param name="unit">SI unit as text.</param>
+    /// <param name="meaning">In plain words.</param>
+    /// <param name="source">As in <see cref="Step"/>.</param>
+    /// <returns>The mean.</returns>
+    public double Mean(string symbol, IReadOnlyList<string> weights, IReadOnlyList<string> values, string unit, string meaning, string source)
+    {
+        double total = 0, moment = 0;
+        for (var i = 0; i < weights.Count; i++)
+        {
+            var weight = Of(weights[i]);
+            total += weight;
+            moment += weight * Of(values[i]);
+        }
+
+        var formula = $"({string.Join(" + ", weights.Zip(values, (w, v) => $"{w} * {v}"))}) / ({string.Join(" + ", weights)})";
+        return Add(new WorkingStep(StepKind.Formula, symbol, formula, moment / total, unit, meaning, source));
+    }
+
+    private double Of(string symbol) => steps.Last(s => s.Symbol == symbol).Value;
 
     private double Add(WorkingStep step)
     {

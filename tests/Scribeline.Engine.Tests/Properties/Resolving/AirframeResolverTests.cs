@@ -22,7 +22,7 @@ public class AirframeResolverTests
     }
 
     private static RocketDesign With(int index, PartDesign part) =>
-        Rocket with { Parts = Rocket.Parts.Select((p, i) => i == index ? part : p).ToValueList() };
+        TypedRocket with { Parts = TypedRocket.Parts.Select((p, i) => i == index ? part : p).ToValueList() };
 
     private static void Complains(RocketDesign design, string at, string words) =>
         Assert.Contains(AirframeResolver.Resolve(design).Problems, p => p.At == at && p.Message.Contains(words, StringComparison.Ordinal));
@@ -30,7 +30,7 @@ public class AirframeResolverTests
     [Fact]
     public void A_whole_design_becomes_an_airframe()
     {
-        Vehicle vehicle = Made(Rocket);
+        Vehicle vehicle = Made(TypedRocket);
         Assert.Equal((15 + 20 + 1 + 36) * Inch, vehicle.Length, 1e-12);
         Assert.Equal(6e-6, vehicle.Roughness);
         Assert.Equal([JointKind.Pinned, JointKind.Screwed, JointKind.Pinned], vehicle.Joints.Select(j => j.Kind));
@@ -46,7 +46,7 @@ public class AirframeResolverTests
     [Fact]
     public void Typed_masses_and_balances_rule()
     {
-        MassBreakdown masses = Made(Rocket).Masses();
+        MassBreakdown masses = Made(TypedRocket).Masses();
         Assert.Equal(0.318, masses.Parts[0].Built.Mass, 1e-12);
         Assert.Equal(9.4 * Inch, masses.Parts[0].Built.Station, 1e-12);
         Assert.Equal(Basis.Measured, masses.Parts[0].Built.Basis);
@@ -59,7 +59,7 @@ public class AirframeResolverTests
     [Fact]
     public void Plates_sit_inside_unless_they_are_wider_than_the_bore()
     {
-        Vehicle vehicle = Made(Rocket);
+        Vehicle vehicle = Made(TypedRocket);
         Part bay = vehicle.Parts[2];
         BulkPlate[] plates = [.. bay.Fittings.OfType<BulkPlate>()];
         Assert.Equal(bay.FrontReach, bay.Front + plates[0].Offset, 1e-12);
@@ -74,7 +74,7 @@ public class AirframeResolverTests
     [Fact]
     public void Stowed_things_lie_in_order_against_the_aft_closure()
     {
-        Vehicle vehicle = Made(Rocket);
+        Vehicle vehicle = Made(TypedRocket);
         Bay bay = vehicle.Bays()[0];
         Stowed main = vehicle.Parts[1].Stowed[0], blanket = vehicle.Parts[1].Stowed[1];
         Assert.Equal(bay.Rear, vehicle.Parts[1].Front + blanket.Offset + Inch, 1e-12);
@@ -90,7 +90,7 @@ public class AirframeResolverTests
     [Fact]
     public void A_missing_mass_is_open_and_a_missing_material_a_problem()
     {
-        RocketDesign open = Rocket with { Stowed = [new() { In = "Payload", Canopy = new() { Name = "Main", Type = CanopyType.Annular, At = "stowed[0].canopy" } }] };
+        RocketDesign open = TypedRocket with { Stowed = [new() { In = "Payload", Canopy = new() { Name = "Main", Type = CanopyType.Annular, At = "stowed[0].canopy" } }] };
         Assert.Contains(AirframeResolver.Resolve(open).Open, p => p.At == "stowed[0].canopy.mass");
         Complains(With(1, Payload with { Material = null }), "parts[1]", "neither a material nor a mass");
         Complains(With(1, Payload with { Material = "glas epoxi" }), "parts[1].material", "no known material");
@@ -101,11 +101,11 @@ public class AirframeResolverTests
     [Fact]
     public void The_builders_own_material_comes_first()
     {
-        RocketDesign own = Rocket with
+        RocketDesign own = TypedRocket with
         {
             Materials = [new() { Name = "Glass Epoxy", Density = Measure.Read<Density>("2 g/cm³").Value!, Source = "weighed" }],
         };
-        double usual = Made(Rocket).Parts[1].Bare.Mass, heavier = Made(own).Parts[1].Bare.Mass;
+        double usual = Made(TypedRocket).Parts[1].Bare.Mass, heavier = Made(own).Parts[1].Bare.Mass;
         Assert.Equal(2000.0 / 1825, heavier / usual, 1e-12);
         Assert.True(double.IsNaN(Made(own).Outside().Fins[0].ShearModulus));
     }
@@ -113,9 +113,9 @@ public class AirframeResolverTests
     [Fact]
     public void Joints_must_join_neighbours_once()
     {
-        Complains(Rocket with { Joints = [Rocket.Joints[0], Rocket.Joints[1]] }, "joints", "how Payload meets Bay");
+        Complains(TypedRocket with { Joints = [TypedRocket.Joints[0], TypedRocket.Joints[1]] }, "joints", "how Payload meets Bay");
         Complains(
-            Rocket with { Joints = [.. Rocket.Joints, new() { Between = ["Nose", "Booster"], Kind = JointWord.Bonded, At = "joints[3]" }] },
+            TypedRocket with { Joints = [.. TypedRocket.Joints, new() { Between = ["Nose", "Booster"], Kind = JointWord.Bonded, At = "joints[3]" }] },
             "joints[3]", "cannot be joined");
     }
 
@@ -126,7 +126,7 @@ public class AirframeResolverTests
     [Fact]
     public void Everything_wrong_is_said_at_once()
     {
-        RocketDesign bad = Rocket with
+        RocketDesign bad = TypedRocket with
         {
             Parts = [Nose with { Wall = null }, Payload with { Inside = null }, SampleDesign.Bay with { Band = SampleDesign.Bay.Band with { FromAftEnd = null } }, Booster],
         };
@@ -135,12 +135,12 @@ public class AirframeResolverTests
 
     [Fact]
     public void Defaults_are_listed() =>
-        Assert.Contains(AirframeResolver.Resolve(Rocket with { Surface = null }).Assumed, p => p.Message.Contains("20 µm", StringComparison.Ordinal));
+        Assert.Contains(AirframeResolver.Resolve(TypedRocket with { Surface = null }).Assumed, p => p.Message.Contains("20 µm", StringComparison.Ordinal));
 
     [Fact]
     public void Drawn_values_take_the_place_of_nominal_ones() => Gen.Double[-2, 2].Sample(deviations =>
     {
-        Vehicle drawn = AirframeResolver.Resolve(Rocket, null, m => m.Si + deviations * m.Sigma).Vehicle!;
+        Vehicle drawn = AirframeResolver.Resolve(TypedRocket, null, m => m.Si + deviations * m.Sigma).Vehicle!;
         Assert.Equal(0.318 + deviations * 0.001, drawn.Masses().Parts[0].Built.Mass, 1e-12);
         Assert.Equal(0.420 + deviations * 0.005, drawn.Masses().Parts[2].Built.Mass, 1e-12);
     });
@@ -148,7 +148,7 @@ public class AirframeResolverTests
     [Fact]
     public void A_weighing_with_the_motor_needs_the_motor()
     {
-        RocketDesign weighed = Rocket with
+        RocketDesign weighed = TypedRocket with
         {
             Records = new() { Weighed = [new() { Mass = M("4.6 kg"), Balance = L("44 in"), Stowed = true, Motor = true, At = "records.weighed[0]" }] },
         };
@@ -165,7 +165,7 @@ public class AirframeResolverTests
     public void Units_make_no_difference()
     {
         RocketDesign metric = With(1, Payload with { Length = L("508 mm"), Outside = L("79.248 mm"), Inside = L("7.62 cm") });
-        Vehicle a = Made(Rocket), b = Made(metric);
+        Vehicle a = Made(TypedRocket), b = Made(metric);
         Assert.Equal(a.Parts[1].Bare.Mass, b.Parts[1].Bare.Mass, 1e-12);
         Assert.Equal(a.Length, b.Length, 1e-12);
     }

@@ -59,7 +59,7 @@ internal static class SampleDesign
         RailGuides = [new() { Size = "1010", FromAftEnd = [L("1 in"), L("18 in")] }],
     };
 
-    public static RocketDesign Rocket => new()
+    public static RocketDesign TypedRocket => new()
     {
         Name = "Sample",
         Surface = new() { Finish = Finish.SandedPaint },

@@ -1,0 +1,54 @@
+using Scribeline.Engine.Quantities;
+
+namespace Scribeline.Engine.Questions.Desk;
+
+/// <summary>How fast? Greatest speed, Mach number, acceleration and dynamic pressure.</summary>
+public sealed class HowFast : Question
+{
+    // Shock waves over the static ports disturb a barometric altimeter from about here on (common practice).
+    private const double TransonicMach = 0.8;
+
+    /// <inheritdoc/>
+    public override string Id => "how-fast";
+
+    /// <inheritdoc/>
+    public override string Text => "How fast does it go?";
+
+    /// <inheritdoc/>
+    public override Place Place => Place.Desk;
+
+    /// <inheritdoc/>
+    protected override Answer Work(Study study)
+    {
+        var draft = new Draft(this, study);
+        var w = draft.Working;
+        draft.RestsOn(study.MassBasis);
+        draft.RestsOn(Basis.Estimated);
+        const string Flown = "flown: six degrees of freedom, greatest value of the dense solution";
+        var top = study.Flight.Maxima;
+        w.Simulated("v", top.Speed.Value, "m/s", $"greatest speed, {top.Speed.Time:F2} s after ignition at {top.Speed.Height:F0} m", Flown);
+        w.Simulated("M", top.Mach.Value, "", $"greatest Mach number, at {top.Mach.Time:F2} s", Flown);
+        var a = w.Simulated("a", top.Acceleration.Value, "m/s²", $"greatest felt acceleration, at {top.Acceleration.Time:F2} s", Flown);
+        w.Step("n", a / 9.80665, "", "the same in multiples of standard gravity", "definition");
+        var q = w.Simulated("q", top.DynamicPressure.Value, "Pa", $"greatest dynamic pressure, at {top.DynamicPressure.Time:F2} s", Flown);
+        draft.Find("greatest speed", top.Speed.Value, Unit.Speed);
+        draft.Find("greatest Mach number", top.Mach.Value, Unit.Mach);
+        draft.Find("greatest acceleration", a, Unit.Acceleration);
+        draft.Find("greatest dynamic pressure", q, Unit.Pressure);
+
+        var ascent = study.Ascent;
+        var fast = ascent.Where(s => s.Mach > TransonicMach).ToArray();
+        if (fast.Length > 0)
+        {
+            draft.Find("time faster than Mach 0.8", fast[^1].Time - fast[0].Time, Unit.Time);
+            draft.Note($"Faster than Mach 0.8 from {fast[0].Time:F1} s to {fast[^1].Time:F1} s: a barometric altimeter may read wrong then; keep its lockout longer than that.");
+        }
+        else
+        {
+            draft.Find("time faster than Mach 0.8", 0, Unit.Time);
+        }
+
+        draft.Draw(() => FlightPlots.Against("Speed on the way up", "speed", Unit.Speed, study, s => s.Speed));
+        return draft.Done();
+    }
+}

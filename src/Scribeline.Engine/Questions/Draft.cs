@@ -1,0 +1,49 @@
+using Scribeline.Engine.Quantities;
+
+namespace Scribeline.Engine.Questions;
+
+/// <summary>Collects an answer while a question works it out.</summary>
+/// <param name="question">The question being answered.</param>
+/// <param name="study">What it is asked of.</param>
+internal sealed class Draft(Question question, Study study)
+{
+    private readonly List<Finding> findings = [];
+    private readonly List<Plot> plots = [];
+    private readonly List<string> notes = [];
+    private readonly List<string> missing = [];
+    private Basis basis = Basis.Flown;
+
+    /// <summary>The working, recorded as it is computed.</summary>
+    public Working Working { get; } = new();
+
+    /// <summary>Adds a value, judged against a limit of the table where one is named.</summary>
+    public void Find(string name, double value, Unit unit, string? limit = null) => Find(name, value, unit, limit is null ? null : study.Limits[limit]);
+
+    /// <summary>Adds a value, judged against a given limit.</summary>
+    public void Find(string name, double value, Unit unit, Limit? limit) => findings.Add(Finding.Of(name, value, unit, limit));
+
+    /// <summary>Whether nothing has been found yet.</summary>
+    public bool IsEmpty => findings.Count == 0;
+
+    /// <summary>Adds a remark.</summary>
+    public void Note(string sentence) => notes.Add(sentence);
+
+    /// <summary>Names an input that is not there.</summary>
+    public void Miss(string input) => missing.Add(input);
+
+    /// <summary>Adds a picture; its data are not made for sampled cases, which nobody looks at.</summary>
+    public void Draw(Func<Plot> plot)
+    {
+        if (!study.IsSample) plots.Add(plot());
+    }
+
+    /// <summary>Names how an input that matters is known; the weakest becomes the answer's.</summary>
+    public void RestsOn(Basis known)
+    {
+        if (known < basis) basis = known;
+    }
+
+    /// <summary>The answer as collected.</summary>
+    public Answer Done() =>
+        new(question, findings.ToValueList(), basis, Working, plots.ToValueList(), notes.ToValueList(), missing.ToValueList());
+}

@@ -1,0 +1,49 @@
+namespace Scribeline.Engine.Questions;
+
+/// <summary>Asks questions of the nominal study, and of many studies drawn from the tolerances of the design.</summary>
+public static class Enquiry
+{
+    /// <summary>Answers with their spread.</summary>
+    /// <param name="questions">What to ask.</param>
+    /// <param name="nominal">The study without perturbation.</param>
+    /// <param name="draw">
+    /// The study of case 0, 1, 2 ...: a pure function of the number, safe to call from several threads; null where the drawn values do not
+    /// make a rocket, which counts as a case that meets no limit. Null when the design states no tolerance: nothing is sampled then.
+    /// </param>
+    /// <param name="samples">Number of cases, 0 for none.</param>
+    /// <param name="progress">Told the share done, 0 to 1, from any thread; may be null.</param>
+    /// <param name="cancel">Ends the sampling early with an <see cref="OperationCanceledException"/>.</param>
+    /// <returns>One answer for each question, in their order.</returns>
+    public static IReadOnlyList<Answer> Ask(
+        IReadOnlyList<Question> questions,
+        Study nominal,
+        Func<int, Study?>? draw,
+        int samples,
+        Action<double>? progress = null,
+        CancellationToken cancel = default)
+    {
+        var answers = questions.Select(q => q.Ask(nominal)).ToArray();
+        if (draw is null || samples == 0) return answers;
+
+        var cases = new Answer[]?[samples];
+        var done = 0;
+        Parallel.For(0, samples, new ParallelOptions { CancellationToken = cancel }, i =>
+        {
+            var study = draw(i);
+            cases[i] = study is null ? null : [.. questions.Select(q => q.Ask(study))];
+            progress?.Invoke((double)Interlocked.Increment(ref done) / samples);
+        });
+        return [.. answers.Select((answer, q) => WithSpread(answer, [.. cases.Select(c => c?[q])]))];
+    }
+
+    private static Answer WithSpread(Answer answer, Answer?[] cases)
+    {
+        var findings = answer.Findings.Select(finding =>
+        {
+            var values = cases.Select(c => c?.Findings.FirstOrDefault(f => f.Name == finding.Name)?.Value ?? double.NaN).ToArray();
+            var spread = Spread.Of(values, finding.Limit);
+            return spread is null || spread.IsPoint ? finding : finding.With(spread);
+        });
+        return answer with { Findings = [.. findings] };
+    }
+}

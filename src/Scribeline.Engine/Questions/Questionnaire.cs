@@ -1,0 +1,20 @@
+using Scribeline.Engine.Questions.Desk;
+using Scribeline.Engine.Questions.Field;
+
+namespace Scribeline.Engine.Questions;
+
+/// <summary>Every question the program answers, in the order a builder would ask them.</summary>
+public static class Questionnaire
+{
+    /// <summary>The questions of the flight and the landing, whose headlines the weather moves.</summary>
+    public static IReadOnlyList<Question> Flight { get; } =
+    [
+        new ThrustToWeight(), new RailExit(), new Stable(), new Settles(), new HowHigh(), new HowFast(), new Flutter(), new Delay(), new Descends(), new LandsSoft(),
+    ];
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<Question> All { get; } = [new Weight(), new Engagement(), new Stack(), .. Flight, new Today()];
+
+    /// <summary>The question with this id, or null.</summary>
+    public static Question? Named(string id) => All.FirstOrDefault(q => q.Id == id);
+}

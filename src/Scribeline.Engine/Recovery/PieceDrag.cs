@@ -1,0 +1,56 @@
+using Scribeline.Engine.Airframe;
+
+namespace Scribeline.Engine.Recovery;
+
+/// <summary>
+/// Drag area of a piece that hangs or tumbles: η C_n d L for its body, 1.1 for the sides of its fins. C_n 1.1 for a cylinder broadside
+/// below its drag crisis is Hoerner, Fluid-Dynamic Drag, 1965 (from memory); η 0.6 for attitude is common practice. Above Re ≈ 2·10⁵ the
+/// true value may be half of it, so a descent without canopy is an estimate.
+/// </summary>
+public static class PieceDrag
+{
+    private const double Attitude = 0.6;
+    private const double Broadside = 1.1;
+
+    /// <summary>Drag area, m².</summary>
+    /// <param name="shape">The whole rocket's outside.</param>
+    /// <param name="front">Station where the piece begins, m.</param>
+    /// <param name="rear">Station where it ends, m.</param>
+    public static double Area(OuterShape shape, double front, double rear)
+    {
+        double area = 0;
+        foreach (var section in shape.Body)
+        {
+            var length = Math.Min(section.Front + section.Length, rear) - Math.Max(section.Front, front);
+            if (length > 0) area += Attitude * Broadside * (section.FrontDiameter + section.RearDiameter) / 2 * length;
+        }
+
+        foreach (var fins in shape.Fins.Where(f => f.RootLeadingEdge >= front && f.RootLeadingEdge < rear))
+        {
+            // Half of the fins' area faces the air, whatever the turn of the piece: the mean of |sin| is 2/π of each.
+            area += Broadside * fins.Count * PlanformArea(fins.Outline) * 2 / Math.PI / 2;
+        }
+
+        return area;
+    }
+
+    private static double PlanformArea(FinOutline outline) => outline switch
+    {
+        TrapezoidFin t => (t.Root + t.Tip) / 2 * t.Span,
+        EllipticalFin e => Math.PI / 4 * e.Root * e.Span,
+        FreeFin f => Shoelace(f),
+        _ => throw new ArgumentOutOfRangeException(nameof(outline)),
+    };
+
+    private static double Shoelace(FreeFin fin)
+    {
+        double twice = 0;
+        for (var i = 0; i < fin.Corners.Count; i++)
+        {
+            var (a, b) = (fin.Corners[i], fin.Corners[(i + 1) % fin.Corners.Count]);
+            twice += (a.X * b.Y) - (b.X * a.Y);
+        }
+
+        return Math.Abs(twice) / 2;
+    }
+}

@@ -1,0 +1,37 @@
+using Scribeline.Engine.Design;
+using Scribeline.Engine.Numerics;
+using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Recovery;
+
+namespace Scribeline.Engine.Resolving;
+
+/// <summary>Turns a design into a rocket and a day, with everything that is wrong or missing.</summary>
+public static class DesignResolver
+{
+    /// <summary>Resolves the design.</summary>
+    /// <param name="design">As typed, its files read.</param>
+    /// <param name="draw">Value to take for a measure, see <see cref="Draws"/>.</param>
+    /// <param name="gusts">Stream of the turbulence; null for the mean wind alone.</param>
+    public static Resolution Resolve(RocketDesign design, Func<IMeasure, double> draw, RandomStream? gusts = null)
+    {
+        List<Problem> problems = [];
+        List<string> missing = [], recovery = [];
+        var motor = design.Motor?.Value is { } typed ? MotorResolver.Resolve(typed, draw, problems) : null;
+        var airframe = AirframeResolver.Resolve(design, motor, draw);
+        var vehicle = airframe.Vehicle;
+        problems.AddRange(airframe.Problems);
+        var day = DayResolver.Resolve(design, motor, draw, gusts, missing, problems);
+        var limits = LimitResolver.Resolve(design.Limits, problems);
+        if (vehicle is null) return new(null, motor, day, missing.ToValueList(), problems.ToValueList());
+
+        missing.AddRange(airframe.Open.Select(o => o.ToString()));
+        if (vehicle.MotorPart < 0) missing.Add("parts: a motor mount");
+        if (vehicle.GuideStations().Length < 2) missing.Add("parts: rail guides, at least two");
+        var canopies = design.Stowed.Where(s => s.Canopy is not null).Select(s => CanopyResolver.Resolve(s.Canopy!, s.In, draw, recovery)).OfType<Canopy>().ToValueList();
+        var firings = new FiringResolver(design, vehicle, canopies.Select(c => c.Name).ToValueList(), draw, problems).Resolve();
+        if (design.Firing.Count == 0) recovery.Add("firing: an altimeter with the charges it fires");
+        if (canopies.Count == 0 && recovery.Count == 0) recovery.Add("stowed: a canopy");
+        var rocket = new Rocket(design.Name, design.Display == DisplaySystem.Inch, vehicle, canopies, firings, design.DragScale is { } scale ? draw(scale) : 1, recovery.ToValueList(), airframe.Open, airframe.Assumed, limits);
+        return new(rocket, motor, missing.Count > 0 ? null : day, missing.ToValueList(), problems.ToValueList());
+    }
+}

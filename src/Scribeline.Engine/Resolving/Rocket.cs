@@ -1,0 +1,33 @@
+using Scribeline.Engine.Airframe;
+using Scribeline.Engine.Flight;
+using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Recovery;
+
+namespace Scribeline.Engine.Resolving;
+
+/// <summary>The rocket of a design, resolved: SI, immutable, compared by value.</summary>
+/// <param name="Name">As typed.</param>
+/// <param name="Inch">Whether its builder reads inch and pound units.</param>
+/// <param name="Vehicle">Parts, joints and weighings.</param>
+/// <param name="Canopies">Canopies stowed in it.</param>
+/// <param name="Firings">What frees which joint, in the order of the file.</param>
+/// <param name="DragScale">Drag over that predicted, from flights; 1 where never flown.</param>
+/// <param name="RecoveryMissing">What to type so that the descent can be answered.</param>
+/// <param name="Open">Masses and places left out, for which nothing may stand in.</param>
+/// <param name="Assumed">Defaults that stand in for what was left out.</param>
+/// <param name="Limits">The builder's own limits.</param>
+public sealed record Rocket(
+    string Name, bool Inch, Vehicle Vehicle, ValueList<Canopy> Canopies, ValueList<Firing> Firings, double DragScale, ValueList<string> RecoveryMissing, ValueList<Problem> Open, ValueList<Problem> Assumed, ValueList<OwnLimit> Limits);
+
+/// <summary>One charge fired by one channel of one altimeter, or by the motor.</summary>
+/// <param name="Name">For events, for example "Primary: Drogue A".</param>
+/// <param name="Trigger">When.</param>
+/// <param name="Joint">Index of the joint of the vehicle that lets go.</param>
+/// <param name="Tethered">Whether a cord ties the two sides.</param>
+/// <param name="Canopies">Names of the canopies it frees, each with the index of the part its piece contains.</param>
+public sealed record Firing(string Name, RecoveryTrigger Trigger, int Joint, bool Tethered, ValueList<FreedCanopy> Canopies);
+
+/// <summary>A canopy that comes out, and the part it is tied to.</summary>
+/// <param name="Name">Of the canopy.</param>
+/// <param name="Part">Index of the part of the vehicle.</param>
+public readonly record struct FreedCanopy(string Name, int Part);

@@ -1,0 +1,34 @@
+using System.Globalization;
+
+namespace Scribeline.Engine.Tables;
+
+/// <summary>A row of the table of limits that questions judge by.</summary>
+/// <param name="Id">Question and bound, for example "rail-exit.speed".</param>
+/// <param name="Value">The bound, in SI.</param>
+/// <param name="Unit">SI unit of the bound: ratio, share, calibre, m, rad, m/s or J.</param>
+/// <param name="AtLeast">Whether values must not be less (or must not be more).</param>
+/// <param name="Guard">Width of the band on the good side that still asks for care.</param>
+/// <param name="Must">Whether missing it can hurt someone.</param>
+/// <param name="Source">Publication, or "common practice".</param>
+public sealed record LimitRow(string Id, double Value, string Unit, bool AtLeast, double Guard, bool Must, string Source)
+{
+    /// <summary>Every row, in the order of the table.</summary>
+    public static IReadOnlyList<LimitRow> All { get; } = Read();
+
+    private static LimitRow[] Read()
+    {
+        using var stream = typeof(LimitRow).Assembly.GetManifestResourceStream("Scribeline.Engine.Tables.limits.csv")!;
+        using var reader = new StreamReader(stream);
+        reader.ReadLine();
+        List<LimitRow> rows = [];
+        while (reader.ReadLine() is { } line)
+        {
+            // The source is last and may hold commas in quotes.
+            var cells = line.Split(',', 7);
+            double Number(int i) => double.Parse(cells[i], CultureInfo.InvariantCulture);
+            rows.Add(new(cells[0], Number(1), cells[2], cells[3] == "at least", Number(4), cells[5] == "must", cells[6].Trim('"')));
+        }
+
+        return [.. rows];
+    }
+}
