@@ -15,9 +15,9 @@ public static class ProfileCurve
     /// <param name="station">m aft of the nose tip.</param>
     public static double RadiusAt(this BodySection section, double station)
     {
-        double x = station - section.Front, r1 = section.FrontDiameter / 2, r2 = section.RearDiameter / 2;
-        return x < 0 || x > section.Length ? double.NaN
-            : r2 >= r1 ? r1 + Rise(section.Profile, section.Length, r2 - r1, x).Radius
+        double x = Within(section, station), r1 = section.FrontDiameter / 2, r2 = section.RearDiameter / 2;
+        return r2 >= r1
+            ? r1 + Rise(section.Profile, section.Length, r2 - r1, x).Radius
             : r2 + Rise(section.Profile, section.Length, r1 - r2, section.Length - x).Radius;
     }
 
@@ -26,10 +26,17 @@ public static class ProfileCurve
     /// <param name="station">m aft of the nose tip.</param>
     public static double SlopeAt(this BodySection section, double station)
     {
-        double x = station - section.Front, r1 = section.FrontDiameter / 2, r2 = section.RearDiameter / 2;
-        return x < 0 || x > section.Length ? double.NaN
-            : r2 >= r1 ? Rise(section.Profile, section.Length, r2 - r1, x).Slope
+        double x = Within(section, station), r1 = section.FrontDiameter / 2, r2 = section.RearDiameter / 2;
+        return r2 >= r1
+            ? Rise(section.Profile, section.Length, r2 - r1, x).Slope
             : -Rise(section.Profile, section.Length, r1 - r2, section.Length - x).Slope;
+    }
+
+    /// <summary>Distance aft of the front; a station off an end by no more than rounding counts as the end, any other as NaN.</summary>
+    private static double Within(BodySection section, double station)
+    {
+        double x = station - section.Front, rounding = 1e-12 * (Math.Abs(section.Front) + section.Length);
+        return x < -rounding || x > section.Length + rounding ? double.NaN : Math.Clamp(x, 0, section.Length);
     }
 
     /// <summary>Radius and slope of a nose of length L and base radius R, x aft of its tip, 0 &lt;= x &lt;= L.</summary>

@@ -27,10 +27,12 @@ internal static class FinResolver
             name, d.Count, outline, tube.Length - notes.Si(d.FromAftEnd) - root, tube.OuterDiameter / 2, notes.Si(d.Thickness), leading, trailing,
             notes.Si(d.Bevel, 0), notes.Si(d.Cant, 0), notes.Si(d.FirstClock, 0), stuff?.ShearModulus ?? double.NaN);
         Material material = stuff ?? notes.MassMaterial(d.Material, null, design, d.At, name);
-        if (d.Tab is not { } tab) return new(name, material, set);
+        if (d.Fillet is not null) notes.Assume(d.At + ".fillet", $"The fillets of {name} are taken as cast epoxy.");
+        FinPlates plates = new(name, material, set) { Fillet = notes.Si(d.Fillet, 0), FilletMaterial = MaterialTable.Find("epoxy") };
+        if (d.Tab is not { } tab) return plates;
         double length = notes.Si(tab.Length);
         if (tab.FromLeadingEdge is null) notes.Assume(tab.At, $"The tab of {name} is taken as midway along the root.");
-        return new(name, material, set, notes.Si(tab.FromLeadingEdge, (root - length) / 2), length, notes.Si(tab.Depth));
+        return plates with { TabFront = notes.Si(tab.FromLeadingEdge, (root - length) / 2), TabLength = length, TabDepth = notes.Si(tab.Depth) };
     }
 
     private static FinOutline? Outline(FinsDesign d, string name, ResolvingNotes notes)

@@ -55,6 +55,29 @@ public class MassHistoryTests
     });
 
     [Fact]
+    public void Lanes_agree_with_one_flight() => Gen.Double[0, 1].Array[8].Sample(burned =>
+    {
+        MassState<Wide8> at = History.At(Wide8.Load(burned)), rate = History.RateAt(Wide8.Load(burned));
+        for (int lane = 0; lane < 8; lane++)
+        {
+            Same(History.At<Scalar>(burned[lane]), at, lane);
+            Same(History.RateAt<Scalar>(burned[lane]), rate, lane);
+        }
+    });
+
+    private static void Same(MassState<Scalar> one, MassState<Wide8> many, int lane)
+    {
+        foreach ((Scalar a, Wide8 b) in new[]
+        {
+            (one.Mass, many.Mass), (one.Station, many.Station), (one.OffsetY, many.OffsetY), (one.OffsetZ, many.OffsetZ),
+            (one.Axial, many.Axial), (one.Lateral, many.Lateral), (one.Inertia.Xy, many.Inertia.Xy), (one.Inertia.Yz, many.Inertia.Yz),
+        })
+        {
+            Assert.Equal(a.Value, Wide8.Lane(b, lane), 1e-15 * (1 + Math.Abs(a.Value)));
+        }
+    }
+
+    [Fact]
     public void A_piece_without_the_motor_keeps_its_mass()
     {
         MassHistory payload = Rocket.History(new(0, 2), SampleRocket.Motor);

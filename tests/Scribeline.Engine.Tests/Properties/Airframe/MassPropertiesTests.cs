@@ -70,6 +70,28 @@ public class MassPropertiesTests
         Assert.Equal(1, other.Station / (one.Station * k), 1e-9);
     });
 
+    [Theory]
+    [InlineData(BodyShape.Conical, 0.03, 0.05)]
+    [InlineData(BodyShape.Conical, 0.05, 0.03)]
+    [InlineData(BodyShape.Ellipsoid, 0.05, 0.03)]
+    [InlineData(BodyShape.Haack, 0.03, 0.05)]
+    [InlineData(BodyShape.TangentOgive, 0, 0.05)]
+    public void A_hollow_part_is_the_same_wherever_it_stands(BodyShape shape, double front, double rear) => Gen.Double[0, 3].Sample(station =>
+    {
+        Transition here = new("part", 0, SampleRocket.Glass, new(shape), 0.1, 2 * front, 2 * rear, 0.002), there = here with { Front = station };
+        Assert.True(here.Bare.Mass > 0);
+        Near(here.Bare.Moved(station), there.Bare, 1e-9);
+    });
+
+    /// <summary>A conical wall: outer frustum less the inner one, whose radii are less by wall × slant / length, so V = π × slant × wall × (r₁ + r₂ - that).</summary>
+    [Fact]
+    public void A_conical_wall_by_hand()
+    {
+        const double wall = 0.002, slant = 0.1019803902718557;
+        MassProperties part = new Transition("part", 1, SampleRocket.Glass, new(BodyShape.Conical), 0.1, 0.06, 0.10, wall).Bare;
+        Assert.Equal(SampleRocket.Glass.Density * Math.PI * slant * wall * (0.03 + 0.05 - wall * slant / 0.1), part.Mass, 1e-12);
+    }
+
     private static MassProperties Nose(double k) =>
         new NoseCone("nose", 0, SampleRocket.Glass, new(BodyShape.TangentOgive), 0.3 * k, 0.08 * k, 0.002 * k, new(0.08 * k, 0.076 * k, 0.07 * k)).Bare;
 

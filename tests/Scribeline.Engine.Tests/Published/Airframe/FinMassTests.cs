@@ -74,6 +74,18 @@ public class FinMassTests
         Assert.Equal(lateral, fins.Inertia.Zz, 1e-12);
     }
 
+    // Square less quarter circle: area r²(1 - π/4), centroid 0.2234 r from either wall (Marks, from memory).
+    [Fact]
+    public void Fillets()
+    {
+        const double root = 0.2, fillet = 0.01, radius = 0.05;
+        FinPlates bare = Fins(new TrapezoidFin(root, 0.1, 0.1, 0.05), 4, radius, 0.003);
+        MassProperties without = bare.At(0), with = (bare with { Fillet = fillet, FilletMaterial = MaterialTable.Find("epoxy") }).At(0);
+        double mass = 4 * 2 * (1 - Math.PI / 4) * fillet * fillet * root * 1160, out2 = Math.Pow(radius + 0.2234 * fillet, 2), side2 = Math.Pow(0.0015 + 0.2234 * fillet, 2);
+        Assert.Equal(mass, with.Mass - without.Mass, 1e-9);
+        Assert.Equal(mass * (out2 + side2), with.Inertia.Xx - without.Inertia.Xx, 1e-4 * mass * out2);
+    }
+
     internal static FinPlates Fins(FinOutline outline, int count, double radius, double thickness, double clock = 0) => new(
         "fins", Laminate, new("fins", count, outline, 0.5, radius, thickness, FinEdge.Square, FinEdge.Square, 0, 0, clock, double.NaN));
 }
