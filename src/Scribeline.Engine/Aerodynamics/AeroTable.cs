@@ -151,7 +151,8 @@ public sealed class AeroTable
         {
             var mach = MachAxis[i];
             var row = table.AsSpan((i + 1) * width, width);
-            foreach (var part in LiftBuildUp.At(rocket, mach))
+            var single = LiftBuildUp.SingleFins(rocket, mach);
+            foreach (var part in LiftBuildUp.At(rocket, mach, single))
             {
                 var moment = part.Slope * part.Centre;
                 row[(int)(part.OfFins ? Q.Fins : Q.Body)] += part.Slope;
@@ -160,8 +161,8 @@ public sealed class AeroTable
                 row[(int)Q.Sum1] += moment;
                 row[(int)Q.Sum2] += moment * part.Centre;
             }
-            row[(int)Q.RollForcing] = RollMoments.Forcing(rocket, mach);
-            row[(int)Q.RollDamping] = RollMoments.Damping(rocket, mach);
+            row[(int)Q.RollForcing] = RollMoments.Forcing(rocket, single);
+            row[(int)Q.RollDamping] = RollMoments.Damping(rocket, single);
             row[(int)Q.Rearward] = -RearwardDrag.At(rocket, mach);
         }
         MachAxis.Extend(table, width, evenStart: true);

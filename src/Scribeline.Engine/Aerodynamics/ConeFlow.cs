@@ -22,13 +22,13 @@ public static class ConeFlow
     {
         // The cone angle rises with the shock angle up to detachment: bracket by doubling from just above the Mach angle, then secant.
         var low = Math.Max(Math.Asin(1 / mach), halfAngle) + 1e-9;
-        var (lowAngle, _) = March(mach, low, halfAngle);
+        var (lowAngle, _) = March(mach, low);
         double high = low, highAngle = lowAngle, step = 0.02;
         while (highAngle < halfAngle)
         {
             high += step;
             if (high > Math.PI / 2) return null;
-            var next = March(mach, high, halfAngle).ConeAngle;
+            var next = March(mach, high).ConeAngle;
             if (next < highAngle) return null;
             if (next < halfAngle) (low, lowAngle) = (high, next);
             highAngle = next;
@@ -38,12 +38,12 @@ public static class ConeFlow
         {
             var t = (halfAngle - lowAngle) / (highAngle - lowAngle);
             shock = low + Math.Clamp(t, 0.02, 0.98) * (high - low);
-            var angle = March(mach, shock, halfAngle).ConeAngle;
+            var angle = March(mach, shock).ConeAngle;
             if (Math.Abs(angle - halfAngle) < 1e-12) break;
             if (angle < halfAngle) (low, lowAngle) = (shock, angle);
             else (high, highAngle) = (shock, angle);
         }
-        return Surface(mach, shock, March(mach, shock, halfAngle).Velocity);
+        return Surface(mach, shock, March(mach, shock).Velocity);
     }
 
     private static ConeSolution Surface(double mach, double shock, double velocity)
@@ -56,10 +56,10 @@ public static class ConeFlow
     }
 
     /// <summary>
-    /// Integrates from the shock inwards over the polar angle, a little past the wanted cone, and returns the cone angle where the
-    /// cross velocity vanishes and the velocity there.
+    /// Integrates from the shock inwards over the polar angle and returns the cone angle, where the cross velocity vanishes, and the
+    /// velocity there.
     /// </summary>
-    private static (double ConeAngle, double Velocity) March(double mach, double shock, double wanted)
+    private static (double ConeAngle, double Velocity) March(double mach, double shock)
     {
         var turning = CompressibleFlow.ShockTurning(mach, shock);
         var n = mach * Math.Sin(shock);
@@ -67,9 +67,9 @@ public static class ConeFlow
         var speed = 1 / Math.Sqrt(5 / (behind * behind) + 1);
         var (r, t) = (speed * Math.Cos(shock - turning), -speed * Math.Sin(shock - turning));
         var angle = shock;
-        var h = -(shock - wanted) / Steps;
-        if (h > -1e-6) h = -1e-6;
-        for (var i = 0; i < 4 * Steps; i++)
+        // The cone is steeper than the turn through its shock, so the surface comes within this many steps.
+        var h = -(shock - turning) / Steps;
+        for (var i = 0; i < Steps; i++)
         {
             var (r1, t1) = Step(angle, r, t, h);
             if (t1 >= 0 || angle + h <= 1e-6)

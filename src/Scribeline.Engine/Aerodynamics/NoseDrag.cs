@@ -6,27 +6,27 @@ namespace Scribeline.Engine.Aerodynamics;
 /// Pressure drag of noses on their base area at zero incidence. Cones: Taylor–Maccoll. Tangent ogive, full parabola and Haack noses:
 /// Euler solutions at fineness 3 to 5 and Mach 1.5 to 4, as powers of the fineness. Other members lie between their
 /// relatives: secant ogives between cone and ogive, parabolas between cone and full parabola, Haack noses between their two members;
-/// power noses and ellipsoids stand to the cone as in Newtonian impact theory. Below Mach 1.25 a cubic falls to the subsonic value
+/// power noses and ellipsoids by second-order shock expansion with a Newtonian tip. Below Mach 1.25 a cubic falls to the subsonic value
 /// at Mach 0.8, which is 0.8 sin² of the half-angle for cones (Hoerner, from memory) and nothing for noses without a corner.
 /// </summary>
 public static class NoseDrag
 {
     private const double LastSubsonic = 0.8;
-    private const double FirstSupersonic = 1.25;
+    private const double FirstSupersonic = NoseLoads.First;
 
     private static readonly Dictionary<string, WaveFamily> Families = AeroData.Rows("nose-wave")
         .GroupBy(r => r[0]).Where(g => g.Key != "cone")
         .ToDictionary(g => g.Key, g => new WaveFamily([.. g.Select(r =>
             (AeroData.Number(r[1]), AeroData.Number(r[2]), AeroData.Number(r[3])))]));
 
-    /// <summary>C_D on base area at any Mach number.</summary>
-    public static double At(BodySection nose, double mach)
+    /// <summary>C_D on base area at any Mach number; shock-expansion loads of the nose may be handed in.</summary>
+    internal static double At(BodySection nose, double mach, NoseLoads? loads = null)
     {
-        if (mach >= FirstSupersonic) return Wave(nose, mach);
+        if (mach >= FirstSupersonic) return Wave(nose, loads, mach);
         var subsonic = Subsonic(nose);
         if (mach <= LastSubsonic) return subsonic;
-        var top = Wave(nose, FirstSupersonic);
-        var slope = (Wave(nose, FirstSupersonic + 0.05) - top) / 0.05;
+        var top = Wave(nose, loads, FirstSupersonic);
+        var slope = (Wave(nose, loads, FirstSupersonic + 0.05) - top) / 0.05;
         return Bridge.Hermite(mach, LastSubsonic, subsonic, 0, FirstSupersonic, top, slope);
     }
 
@@ -54,7 +54,7 @@ public static class NoseDrag
         });
     }
 
-    private static double Wave(BodySection nose, double mach)
+    private static double Wave(BodySection nose, NoseLoads? loads, double mach)
     {
         var f = Fineness(nose);
         var parameter = nose.Profile.Parameter;
@@ -68,25 +68,9 @@ public static class NoseDrag
             BodyShape.Parabola => Mix(Cone(), Of("parabola"), parameter),
             BodyShape.Haack => Mix(Of("haack_C0_vonkarman"), Of("haack_C1/3_lv"), 3 * parameter)
                 * (1 + 9 * parameter * parameter / 8) / (1 + 9 * Math.Min(parameter * parameter, 1.0 / 9) / 8),
-            BodyShape.Power or BodyShape.Ellipsoid => Cone() * Impact(nose) / Math.Pow(Math.Sin(ConeAngle(nose)), 2),
+            BodyShape.Power or BodyShape.Ellipsoid => loads?.At(mach).Drag ?? ShockExpansion.Of(nose, 0, mach).Drag,
             _ => Cone(),
         };
-    }
-
-    /// <summary>Mean sin² of the surface angle over the frontal area.</summary>
-    private static double Impact(BodySection nose)
-    {
-        const int count = 64;
-        double sum = 0, x0 = 0, r0 = 0;
-        for (var i = 1; i <= count; i++)
-        {
-            var xi = (1 - Math.Cos(Math.PI * i / count)) / 2;
-            var (x, r) = (xi * nose.Length, nose.RadiusAtShare(xi));
-            var rise = (r - r0) * (r - r0);
-            sum += (r * r - r0 * r0) * rise / (rise + (x - x0) * (x - x0));
-            (x0, r0) = (x, r);
-        }
-        return sum / (r0 * r0);
     }
 
     private static double Fineness(BodySection nose) => nose.Length / nose.RearDiameter;

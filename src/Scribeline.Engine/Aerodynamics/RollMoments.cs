@@ -4,16 +4,16 @@ namespace Scribeline.Engine.Aerodynamics;
 internal static class RollMoments
 {
     /// <summary>C_l at zero roll rate: Σ N C_Nα,1 k_W(B) (ȳ + r_b)/d δ.</summary>
-    public static double Forcing(RocketGeometry rocket, double mach) =>
-        rocket.Fins.Sum(f => f.Set.Cant * ForcingSlope(rocket, f, LiftBuildUp.OneFin(rocket, f, mach).Slope) * FinInterference.Canted(f.Tau));
+    public static double Forcing(RocketGeometry rocket, FinLoad[] single) => rocket.Fins.Zip(single, (f, one) =>
+        f.Set.Cant * ForcingSlope(rocket, f, one.Slope) * FinInterference.Canted(f.Tau)).Sum();
 
     /// <summary>C_lδ of one set without the body's factor.</summary>
     public static double ForcingSlope(RocketGeometry rocket, FinGeometry fins, double oneFin) =>
         fins.Set.Count * oneFin * (fins.Planform.SpanwiseCentre + fins.Set.BodyRadius) / rocket.Diameter;
 
     /// <summary>C_lp: −2 N (C_Nα,1 A/A_f) ∫c (r_b + y)² dy/(A d²).</summary>
-    public static double Damping(RocketGeometry rocket, double mach) =>
-        rocket.Fins.Sum(f => DampingOf(rocket, f, LiftBuildUp.OneFin(rocket, f, mach).Slope));
+    public static double Damping(RocketGeometry rocket, FinLoad[] single) =>
+        rocket.Fins.Zip(single, (f, one) => DampingOf(rocket, f, one.Slope)).Sum();
 
     /// <summary>C_lp of one set.</summary>
     public static double DampingOf(RocketGeometry rocket, FinGeometry fins, double oneFin) =>
