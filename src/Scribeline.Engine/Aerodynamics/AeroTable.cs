@@ -78,7 +78,7 @@ public sealed class AeroTable
         T Read(Q quantity) => m.Read(overMach, (int)Q.Count, (int)quantity);
 
         // Body: potential lift (Jorgensen, with the base leading in rearward flight) and cross-flow drag. All over sin α.
-        var along = T.Abs(cosine);
+        var along = RoundedAbs(cosine);
         var attached = along * T.Sqrt((one + along) * T.From(0.5));
         var (body, bodyMoment) = (Read(Q.Body), Read(Q.BodyMoment));
         var potential = attached * T.SelectLess(cosine, zero, T.From(reverseSlope), body);
@@ -109,6 +109,16 @@ public sealed class AeroTable
             Read(Q.Sum2),
             Read(Q.RollForcing),
             Read(Q.RollDamping));
+    }
+
+    /// <summary>|c|, rounded off below 0.2 so that the lift has no corner broadside on.</summary>
+    private static T RoundedAbs<T>(T c)
+        where T : struct, IReal<T>
+    {
+        const double edge = 0.2;
+        var square = c * c;
+        var round = square * (T.From(1.5 / edge) - square * T.From(0.5 / (edge * edge * edge)));
+        return T.SelectLess(T.Abs(c), T.From(edge), round, T.Abs(c));
     }
 
     /// <summary>η C_dn of the body and the flat-plate rise with Mach number, at a cross-flow Mach and Reynolds number (per metre).</summary>

@@ -13,37 +13,47 @@ public readonly record struct ConeSolution(double ShockAngle, double SurfaceMach
 /// </summary>
 public static class ConeFlow
 {
-    private const int Steps = 64;
+    private const double StepRatio = 0.02;
+    private const double Smallest = 1e-3;
+    private const double Faintest = 1e-7;
 
     /// <summary>The attached (weak) solution, or null where the shock detaches.</summary>
     /// <param name="mach">Free stream, above 1.</param>
     /// <param name="halfAngle">rad, above 0.</param>
     public static ConeSolution? Solve(double mach, double halfAngle)
     {
-        // The cone angle rises with the shock angle up to detachment: bracket by doubling from just above the Mach angle, then secant.
-        var low = Math.Max(Math.Asin(1 / mach), halfAngle) + 1e-9;
-        var (lowAngle, _) = March(mach, low);
-        double high = low, highAngle = lowAngle, step = 0.02;
-        while (highAngle < halfAngle)
+        // The cone angle rises with the shock angle up to detachment, at first extremely steeply: sought over the logarithm of what the shock
+        // stands above the Mach angle.
+        var weakest = Math.Asin(1 / mach);
+        double low = Faintest, high = low, reached = 0;
+        while (reached < halfAngle)
         {
-            high += step;
-            if (high > Math.PI / 2) return null;
-            var next = March(mach, high).ConeAngle;
-            if (next < highAngle) return null;
-            if (next < halfAngle) (low, lowAngle) = (high, next);
-            highAngle = next;
+            high += 0.02;
+            if (weakest + high > Math.PI / 2) return null;
+            var next = March(mach, weakest + high).ConeAngle;
+            if (next < reached) return null;
+            if (next < halfAngle) low = high;
+            reached = next;
         }
-        var shock = high;
-        for (var i = 0; i < 60 && high - low > 1e-13; i++)
-        {
-            var t = (halfAngle - lowAngle) / (highAngle - lowAngle);
-            shock = low + Math.Clamp(t, 0.02, 0.98) * (high - low);
-            var angle = March(mach, shock).ConeAngle;
-            if (Math.Abs(angle - halfAngle) < 1e-12) break;
-            if (angle < halfAngle) (low, lowAngle) = (shock, angle);
-            else (high, highAngle) = (shock, angle);
-        }
+        var shock = weakest + Math.Exp(Root(
+            s => March(mach, weakest + Math.Exp(s)).ConeAngle - halfAngle, Math.Log(low), low == Faintest ? -halfAngle : double.NaN, Math.Log(high)));
         return Surface(mach, shock, March(mach, shock).Velocity);
+    }
+
+    /// <summary>Zero of a rising function: false position, every third step a halving. The value at the low end may be known.</summary>
+    private static double Root(Func<double, double> f, double low, double atLow, double high)
+    {
+        if (double.IsNaN(atLow)) atLow = f(low);
+        var atHigh = f(high);
+        for (var i = 1; i < 100 && high - low > 1e-12; i++)
+        {
+            var at = i % 3 == 0 ? (low + high) / 2 : low + (high - low) * atLow / (atLow - atHigh);
+            var value = f(at);
+            if (Math.Abs(value) < 1e-12) return at;
+            if (value < 0) (low, atLow) = (at, value);
+            else (high, atHigh) = (at, value);
+        }
+        return (low + high) / 2;
     }
 
     private static ConeSolution Surface(double mach, double shock, double velocity)
@@ -67,12 +77,12 @@ public static class ConeFlow
         var speed = 1 / Math.Sqrt(5 / (behind * behind) + 1);
         var (r, t) = (speed * Math.Cos(shock - turning), -speed * Math.Sin(shock - turning));
         var angle = shock;
-        // The cone is steeper than the turn through its shock, so the surface comes within this many steps.
-        var h = -(shock - turning) / Steps;
-        for (var i = 0; i < Steps; i++)
+        while (angle > Smallest)
         {
+            // Small steps behind the shock, where weak flows vary like a root; then in proportion to the angle, as the flow near the axis asks.
+            var h = -Math.Min(StepRatio * angle, Math.Max((shock - angle) / 4, 1e-5 * shock));
             var (r1, t1) = Step(angle, r, t, h);
-            if (t1 >= 0 || angle + h <= 1e-6)
+            if (t1 >= 0)
             {
                 // Near the surface v_θ is almost linear in the angle: end with Newton steps of the same integrator.
                 var part = h * t / (t - t1);

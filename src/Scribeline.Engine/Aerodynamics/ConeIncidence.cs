@@ -46,21 +46,26 @@ internal static class ConeIncidence
     /// <summary>v₁ on the surface and p₁/ρ₀ over a² there.</summary>
     private static (double V1, double Pressure) ToSurface(State start, double shock, double surface)
     {
-        // θ = θ_c + Δ t² with falling t: the steps shrink towards the surface, where w₁ settles like the root of the distance.
+        // θ = θ_c + Δ sin²(πt/2) with falling t: the steps shrink towards the shock and towards the surface, where w₁ settles like the root
+        // of the distance.
         var delta = shock - surface;
         var y = start;
         for (var i = Steps; i > 1; i--)
         {
             var h = -1.0 / Steps;
             var t = (double)i / Steps;
-            State F(double at, in State s) => Derivative(surface + delta * at * at, s) * (2 * delta * at);
+            State F(double at, in State s)
+            {
+                var (sin, cos) = Math.SinCos(Math.PI / 2 * at);
+                return Derivative(surface + delta * sin * sin, s) * (Math.PI * delta * sin * cos);
+            }
             var a = F(t, y);
             var b = F(t + h / 2, y + a * (h / 2));
             var c = F(t + h / 2, y + b * (h / 2));
             var d = F(t + h, y + c * h);
             y += (a + b * 2 + c * 2 + d) * (h / 6);
         }
-        var left = delta / (Steps * Steps);
+        var left = delta * Math.Pow(Math.Sin(Math.PI / 2 / Steps), 2);
         var end = y + Derivative(surface + left, y) * -left;
         return (end.V1, end.Relative / Sound(end));
     }

@@ -44,7 +44,10 @@ internal static class ConeTable
         return (
             new(angles, [.. solutions.Select(s => s.Solution!.Value.PressureCoefficient / Math.Pow(Math.Sin(s.Angle), 2))]),
             new(angles, [.. solutions.Select(s => s.Solution!.Value.SurfaceMach)]),
-            new(angles, [.. solutions.Select(s => ConeIncidence.NormalForceSlope(mach, s.Angle, s.Solution!.Value))]),
+            // From the slender limit 2 at zero: the weakest shocks are hard on the disturbance equations.
+            new(
+                [0, .. angles.Skip(2)],
+                [2, .. solutions.Skip(2).Select(s => ConeIncidence.NormalForceSlope(mach, s.Angle, s.Solution!.Value))]),
             angles[^1]);
     }
 }

@@ -127,7 +127,7 @@ internal sealed class DragBuildUp(RocketGeometry rocket)
             var share = Math.Abs(section.RearDiameter * section.RearDiameter - section.FrontDiameter * section.FrontDiameter)
                 / (rocket.Diameter * rocket.Diameter);
             var drag = section.FrontDiameter > section.RearDiameter ? TransitionDrag.BoatTail(section, mach)
-                : section.FrontDiameter == 0 ? NoseDrag.At(section, mach, rocket.Nose)
+                : section.FrontDiameter == 0 ? NoseDrag.At(section, mach, section.Profile.Shape is BodyShape.Power or BodyShape.Ellipsoid ? rocket.Nose : null)
                 : TransitionDrag.Shoulder(section, mach);
             yield return new($"{section.Name} pressure", drag * share);
         }

@@ -48,7 +48,7 @@ public static class FinBaseDrag
     /// Velocity over that of the jet on the dividing streamline of an isoenergetic turbulent free jet, φ = (1 + erf η)/2:
     /// the mass above it is what the undisturbed jet brought, ∫_{η_j}^∞ … by conservation of momentum.
     /// </summary>
-    private static double DividingVelocity(double crocco)
+    internal static double DividingVelocity(double crocco)
     {
         // Momentum fixes the place of the profile, mass then the dividing streamline: ∫_{−∞}^{η_j} ρu dη = ∫ρu dη − ∫ρu² dη over all η,
         // with ρ/ρ_jet = (1 − C²)/(1 − C² φ²).

@@ -5,6 +5,8 @@ namespace Scribeline.Engine.Aerodynamics;
 /// <summary>What the build-ups need of an outer shape, worked out once. SI units.</summary>
 internal sealed class RocketGeometry
 {
+    private readonly Lazy<NoseLoads>? lazyNose;
+
     public RocketGeometry(OuterShape shape)
     {
         Shape = shape;
@@ -19,7 +21,7 @@ internal sealed class RocketGeometry
         if (nose.FrontDiameter == 0 && nose.RearDiameter > 0)
         {
             var cylinder = shape.Body.Skip(1).TakeWhile(s => s.FrontDiameter == s.RearDiameter).Sum(s => s.Length);
-            Nose = new(nose, cylinder);
+            lazyNose = new(() => new(nose, cylinder));
         }
         BaseDiameter = shape.Body[^1].RearDiameter;
     }
@@ -27,7 +29,7 @@ internal sealed class RocketGeometry
     public OuterShape Shape { get; }
 
     /// <summary>Supersonic loads of a nose that closes to a point; null without one.</summary>
-    public NoseLoads? Nose { get; }
+    public NoseLoads? Nose => lazyNose?.Value;
 
     public double Diameter { get; }
 
@@ -84,6 +86,7 @@ internal sealed class NoseLoads
     private readonly Curve carryCentre;
     private readonly Curve drag;
 
+    /// <summary>Works the method out at a dozen Mach numbers.</summary>
     public NoseLoads(BodySection nose, double cylinder)
     {
         ShockExpansionLoad[] loads = [.. Machs.Select(m => ShockExpansion.Of(nose, cylinder, m))];

@@ -126,7 +126,10 @@ internal static class ShockExpansion
             var mach = Math.Sqrt(5 * (Math.Pow(Stagnation / pressure, 2 / 7.0) - 1));
             return this with
             {
-                Mach = Math.Max(1.02, mach), Pressure = pressure, Gradient = Gradient * left, Load = Cone.Load + (Load - Cone.Load) * left,
+                Mach = Math.Max(1.02, mach),
+                Pressure = pressure,
+                Gradient = Gradient * left,
+                Load = Cone.Load + (Load - Cone.Load) * left,
             };
         }
 
