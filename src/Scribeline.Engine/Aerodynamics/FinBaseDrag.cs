@@ -45,8 +45,8 @@ public static class FinBaseDrag
     }
 
     /// <summary>
-    /// Velocity over that of the jet on the dividing streamline of an isoenergetic turbulent free jet, φ = (1 + erf η)/2:
-    /// the mass above it is what the undisturbed jet brought, ∫_{η_j}^∞ … by conservation of momentum.
+    /// Velocity over that of the jet on the dividing streamline of an isoenergetic turbulent free jet, φ = (1 + erf η)/2; what flows above
+    /// the streamline is what the jet brought.
     /// </summary>
     internal static double DividingVelocity(double crocco)
     {
@@ -63,7 +63,6 @@ public static class FinBaseDrag
             velocity[i] = phi;
             difference += Flux(phi) * (1 - phi) * step;
         }
-        // Both integrals run to the same edge, where mass and momentum flux are equal to the jet's: what is entrained lies below the streamline.
         double mass = 0;
         for (var i = 0; i < count; i++)
         {
