@@ -49,7 +49,7 @@ public sealed class Study
         masses = new(rocket.Vehicle.Masses);
         plan = new(() => RecoveryPlanner.Plan(rocket, Shape, p => PieceProperties(p).Mass));
         flight = new(() => Fly(Plan));
-        ballistic = new(() => Motor.Delays.Count == 0 && Plan.Actions.All(a => a.Trigger is AtApogee or DescendingThrough) ? Flight : Fly(RecoveryPlan.Ballistic));
+        ballistic = new(() => Fly(RecoveryPlan.Ballistic));
         ascent = new(Climb);
         freeAscent = new(Free);
     }
@@ -144,8 +144,11 @@ public sealed class Study
     /// <summary>The flight as planned, ignition to the last landing.</summary>
     public FlightResult Flight => flight.Value;
 
-    /// <summary>The flight if nothing opens; where nothing opens before apogee and the motor has no charge, the flight as planned serves.</summary>
+    /// <summary>The flight if nothing opens.</summary>
     public FlightResult Ballistic => ballistic.Value;
+
+    /// <summary>A flight that is whole up to apogee: as planned where nothing opens before, otherwise the one where nothing opens.</summary>
+    public FlightResult Unopened => Plan.Actions.All(a => a.Trigger is AtApogee or DescendingThrough) ? Flight : Ballistic;
 
     /// <summary>Samples from ignition to apogee.</summary>
     public ValueList<FlightSample> Ascent => ascent.Value;

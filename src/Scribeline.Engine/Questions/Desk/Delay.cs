@@ -22,7 +22,7 @@ public sealed class Delay : Question
         var draft = new Draft(this, study);
         draft.RestsOn(study.MassBasis);
         draft.RestsOn(Basis.Estimated);
-        if (study.Ballistic is not { Burnout: { } burnout, Apogee: { } apogee })
+        if (study.Unopened is not { Burnout: { } burnout, Apogee: { } apogee })
         {
             draft.Find("time from burnout to apogee", double.NaN, Unit.Time);
             draft.Note("It does not fly.");
@@ -38,7 +38,10 @@ public sealed class Delay : Question
         var used = study.Plan.Actions.Any(a => a.Trigger is AfterBurnout);
         foreach (var delay in study.Motor.Delays)
         {
-            var at = study.Ballistic.At(Min(burnout.Time + delay, study.Ballistic.End));
+            // Up to apogee the flight as planned serves where nothing opens before.
+            var end = burnout.Time + delay;
+            var flight = end <= apogee.Time ? study.Unopened : study.Ballistic;
+            var at = flight.At(Min(end, flight.End));
             var early = at.Height <= 0 ? "it has hit the ground by then" : $"{at.Height:F0} m above the pad";
             w.Simulated($"v_{delay:F0}", at.Speed, "m/s", $"speed when a delay of {delay:F0} s ends, {early}", "flown with nothing that opens");
             draft.Find($"delay {delay:F0} s: speed at ejection", at.Height <= 0 ? double.PositiveInfinity : at.Speed, Unit.Speed, Chosen(study, delay) ? "delay.speed" : null);
