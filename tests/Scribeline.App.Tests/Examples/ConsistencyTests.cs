@@ -38,15 +38,15 @@ public class ConsistencyTests
         Assert.InRange(Value(answer, "apogee above ground") / byHand, 0.8, 1.35);
     }
 
-    // Without drag the hand value must be the larger, and drag on the rail takes only a few per cent.
+    // Impulse over mass less weight and friction, against the flown rail: drag takes a little, the propellant that has left gives a little.
     [Theory]
     [MemberData(nameof(Example.Names), MemberType = typeof(Example))]
-    public void The_rail_exit_by_hand_is_just_above_the_flown_one(string example)
+    public void The_rail_exit_by_hand_is_near_the_flown_one(string example)
     {
         var steps = Ask(Example.Nominal(example), "rail-exit").Working.Steps;
         var byHand = steps.Single(s => s.Symbol == "v_h").Value;
         var flown = steps.Single(s => s.Symbol == "v_f").Value;
-        Assert.InRange(flown / byHand, 0.93, 1.0005);
+        Assert.InRange(flown / byHand, 0.97, 1.02);
     }
 
     [Theory]
@@ -82,7 +82,7 @@ public class ConsistencyTests
     public void Tolerances_spread_the_apogee_about_the_nominal_one()
     {
         var studies = Example.Studies("night-heron");
-        var answer = Enquiry.Ask([Questionnaire.Named("how-high")!], studies.Nominal!, studies.Case, 40)[0];
+        var answer = Enquiry.Ask([Questionnaire.Named("how-high")!], studies.Nominal!, studies.Case, 40, cancel: TestContext.Current.CancellationToken)[0];
         var apogee = answer.Findings[0];
         Assert.NotNull(apogee.Spread);
         Assert.InRange(apogee.Value, apogee.Spread.Low, apogee.Spread.High);

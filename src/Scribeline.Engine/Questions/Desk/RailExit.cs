@@ -28,13 +28,14 @@ public sealed class RailExit : Question
         }
 
         const string Flown = "flown: thrust less drag, weight along the rail and friction";
-        var s = w.Given("s", study.Rail.Length - (study.Length - study.Rail.ForwardGuide), "m", "travel until the forward guide leaves", "usable rail less height of the guide");
-        var F = w.Simulated("F", study.MeanThrustUntil(exit.Forward.Time), "N", "mean thrust until then", "thrust table");
+        w.Given("s", study.Rail.Length - (study.Length - study.Rail.ForwardGuide), "m", "travel until the forward guide leaves", "usable rail less height of the guide");
+        var t = w.Simulated("t", exit.Forward.Time, "s", "time after ignition when it leaves", Flown);
+        var F = w.Simulated("F", study.MeanThrustUntil(exit.Forward.Time), "N", "mean thrust over that time", "thrust table");
         var m = w.Given("m", study.LoadedMass, "kg", "mass on the pad", "question weight");
         var g = w.Given("g", study.Gravity, "m/s²", "gravity at the site", "WGS 84 (NIMA TR8350.2)");
         var e = w.Given("e", study.Rail.Elevation, "rad", "elevation of the rail", "design");
         var k = w.Given("k", study.Rail.Friction, "", "friction of the guides", "design");
-        w.Step("v_h", Sqrt(2 * s * ((F / m) - (g * (Sin(e) + (k * Cos(e)))))), "m/s", "speed there by hand, without drag", "constant acceleration");
+        w.Step("v_h", t * ((F / m) - (g * (Sin(e) + (k * Cos(e))))), "m/s", "speed there by hand, without drag", "impulse over mass, weight along the rail and friction taken off");
         w.Simulated("v_f", exit.Forward.Speed, "m/s", "speed as the forward guide leaves", Flown);
         var v = w.Simulated("v", exit.Aft.Speed, "m/s", "speed as the last guide leaves", Flown);
         draft.Find("speed when the last guide leaves", v, Unit.Speed, "rail-exit.speed");
