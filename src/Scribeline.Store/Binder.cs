@@ -94,7 +94,7 @@ internal sealed class Binder(List<Problem> problems)
             whole = false;
             if (meant.Contains(missing.Word)) continue;
             var example = (missing.Key.Example ?? (missing.Value.Examples is [var some, ..] ? some : null)) is { } first ? $"{missing.Word}: {Quoted(first)}" : $"{missing.Word}:";
-            Add(map, at, $"'{missing.Word}' is missing: {Lower(missing.Key.Says)}", $"Add a line such as {example}");
+            Add(map, Path(at, missing.Word), $"'{missing.Word}' is missing: {Lower(missing.Key.Says)}", $"Add a line such as {example}");
         }
 
         return whole || keepPartial ? record : Lost(map);
@@ -142,6 +142,8 @@ internal sealed class Binder(List<Problem> problems)
         Places.TryAdd(at, node.Start);
         if (node is YamlText { Empty: true })
         {
+            // Said already, and better, where a screw's name was read as a comment.
+            if (problems.Exists(p => p.Line == node.Start.Line && p.Message.Contains("read as a comment", StringComparison.Ordinal))) return null;
             Add(node, at, $"Nothing is typed under '{key.Word}'.", shape.Examples is [var first, ..] ? $"Write something such as {Quoted(first)}, or remove the key." : "Write something, or remove the key.");
             return null;
         }
@@ -220,7 +222,7 @@ internal sealed class Binder(List<Problem> problems)
     {
         if (int.TryParse(text.Value.Trim(), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var count) && count <= 10_000)
             return SignFits(count, key, text, text.Value.Trim(), at) ? count : null;
-        Add(text, at, $"'{key.Word}': '{text.Value.Trim()}' is not a count.", "Write a whole number such as 3.");
+        Add(text, at, $"'{key.Word}': '{text.Value.Trim()}' is not a count.", $"Write a whole number such as {key.Key.Example ?? "3"}.");
         return null;
     }
 

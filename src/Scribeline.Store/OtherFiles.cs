@@ -76,7 +76,7 @@ internal static class OtherFiles
         var root = parent is null || Path.GetDirectoryName(parent) is null ? folder : parent;
         var file = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Path.GetFullPath(from))!, name));
         if (!file.StartsWith(root + Path.DirectorySeparatorChar, StringComparison.Ordinal))
-            return Fail($"'{name}' leads out of the folder {Path.GetFileName(root)}.", "Keep the file in the design's folder or beside it.");
+            return Fail($"'{name}' leads out of the folder that holds the design's folder.", "Keep the file in the design's folder or beside it.");
         for (var step = file; step is not null && step.Length > root.Length; step = Path.GetDirectoryName(step))
         {
             if ((File.Exists(step) || Directory.Exists(step)) && File.GetAttributes(step).HasFlag(FileAttributes.ReparsePoint))

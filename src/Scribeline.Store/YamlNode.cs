@@ -19,7 +19,11 @@ internal sealed record YamlText(string Value, bool Quoted, Mark Start, Mark End)
 }
 
 /// <summary>A list.</summary>
-internal sealed record YamlList(List<YamlNode> Items, Mark Start, Mark End) : YamlNode(Start, End);
+/// <param name="Items">In order.</param>
+/// <param name="Flow">Whether it is typed in brackets.</param>
+/// <param name="Start">Where it begins.</param>
+/// <param name="End">Just after its end.</param>
+internal sealed record YamlList(List<YamlNode> Items, bool Flow, Mark Start, Mark End) : YamlNode(Start, End);
 
 /// <summary>Keys with their values, in order, duplicates kept.</summary>
 /// <param name="Entries">In the order typed.</param>

@@ -43,6 +43,12 @@ internal sealed class YamlTree
         {
             return null;
         }
+        catch (Exception lost) when (lost is InvalidOperationException or ArgumentException or IndexOutOfRangeException or NullReferenceException)
+        {
+            // The parser itself gives up in a few tangles of brackets and keys instead of naming the place.
+            problems.Add(new("", "This cannot be read as YAML.", "Check the colons, quotes and brackets."));
+            return null;
+        }
     }
 
     private YamlNode? Document()
@@ -67,7 +73,7 @@ internal sealed class YamlTree
         if (!node.Anchor.IsEmpty)
             Stop(node.Start, $"&{node.Anchor.Value} would name a value to repeat elsewhere; such names are not used here.", "Remove it, or put quotes round a text that begins with &.");
         if (!node.Tag.IsEmpty)
-            Stop(node.Start, $"{node.Tag.Value} would give a type to a value; such tags are not used here.", "Remove it, or put quotes round a text that begins with an exclamation mark.");
+            Stop(node.Start, "An exclamation mark here gives a type to a value; such tags are not used here.", "Remove it, or put quotes round a text that begins with an exclamation mark.");
     }
 
     private YamlNode Node(int depth)
@@ -83,7 +89,7 @@ internal sealed class YamlTree
                 List<YamlNode> items = [];
                 Advance();
                 while (parser.Current is not SequenceEnd) items.Add(Node(depth + 1));
-                return Close(end => new YamlList(items, list.Start, end));
+                return Close(end => new YamlList(items, list.Style == SequenceStyle.Flow, list.Start, end));
             default:
                 var map = (MappingStart)node;
                 List<(YamlText, YamlNode)> entries = [];

@@ -18,7 +18,7 @@ public static class DesignChecks
         if (design.FormatVersion != 1)
             problems.Add(new("scribeline", $"Version {design.FormatVersion} of the file format is not known.", "Write scribeline: 1"));
         names.Unique(problems);
-        PartChecks.In(design, problems);
+        PartChecks.In(design, names, problems);
         JointChecks.In(design, names, problems);
         StowedChecks.In(design, names, problems);
         FiringChecks.In(design, names, problems);

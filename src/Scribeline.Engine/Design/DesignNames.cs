@@ -25,7 +25,10 @@ internal sealed class DesignNames(RocketDesign design, ValueList<string> unread)
     internal void Need(string name, IReadOnlyList<string> known, string what, string at, List<Problem> problems)
     {
         if (known.Contains(name) || unread.Contains(name)) return;
-        problems.Add(new(at, $"There is no {what} named '{name}'.", known.Count == 0 ? $"Add {(what[0] is 'a' or 'o' ? "an" : "a")} {what}, or remove this." : Spelling.Nearest(name, unread) is { } lost ? $"Did you mean '{lost}'?" : Spelling.Suggest(name, known)));
+
+        // Without any parts that could be read, every name would be blamed for one slip.
+        if (design.Parts.Count == 0 && what.Contains("part", StringComparison.Ordinal)) return;
+        problems.Add(new(at, $"There is no {what} named '{name}'.", known.Count == 0 ? $"Add {(what[0] is 'a' or 'o' ? "an" : "a")} {what}, or remove this." : Spelling.Nearest(name, unread) is { } lost ? $"Did you mean '{lost}'?" : Spelling.Suggest(name, [.. known.Distinct()])));
     }
 
     internal void Unique(List<Problem> problems)

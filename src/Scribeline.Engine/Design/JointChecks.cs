@@ -37,7 +37,8 @@ internal static class JointChecks
     // A joint with one wrong name probably is the one that seems missing: one problem is enough.
     private static bool Misnamed(RocketDesign design, string ahead, string behind, IReadOnlyList<string> parts) => design.Joints.Any(j =>
         (j.Between[0] == ahead && !parts.Contains(j.Between[1])) || (j.Between[1] == behind && !parts.Contains(j.Between[0]))
-        || (j.Between[0] == behind && j.Between[1] == ahead));
+        || (j.Between[0] == behind && j.Between[1] == ahead)
+        || (j.Between[0] == j.Between[1] && (j.Between[0] == ahead || j.Between[0] == behind)));
 
     private static int Index(IReadOnlyList<string> parts, string name)
     {

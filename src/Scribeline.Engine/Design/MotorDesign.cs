@@ -9,10 +9,10 @@ public sealed record MotorDesign : Placed
     [Key("Name as printed by its maker.", Required = true)]
     public required string Name { get; init; }
 
-    [Key("Diameter.", Required = true, Sign = Sign.Above)]
+    [Key("Diameter of the motor.", Required = true, Sign = Sign.Above)]
     public required Measure<Length> Diameter { get; init; }
 
-    [Key("Length.", Required = true, Sign = Sign.Above)]
+    [Key("Length of the motor.", Required = true, Sign = Sign.Above)]
     public required Measure<Length> Length { get; init; }
 
     [Key("Mass ready to fly.", Required = true, Sign = Sign.Above)]

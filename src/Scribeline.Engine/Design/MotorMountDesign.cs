@@ -15,7 +15,7 @@ public sealed record MotorMountDesign : Placed
     [Key("Wall thickness; either this or the outside diameter.", Sign = Sign.Above)]
     public Measure<Length>? Wall { get; init; }
 
-    [Key("Length.", Required = true, Sign = Sign.Above)]
+    [Key("Length of the mount.", Required = true, Sign = Sign.Above)]
     public required Measure<Length> Length { get; init; }
 
     [Key("From the tube's aft end to the mount's; negative where it stands out; flush if left out.")]

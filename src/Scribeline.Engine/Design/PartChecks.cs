@@ -6,7 +6,7 @@ namespace Scribeline.Engine.Design;
 /// <summary>Contradictions within single parts.</summary>
 internal static class PartChecks
 {
-    internal static void In(RocketDesign design, List<Problem> problems)
+    internal static void In(RocketDesign design, DesignNames names, List<Problem> problems)
     {
         foreach (var part in design.Parts)
         {
@@ -44,7 +44,7 @@ internal static class PartChecks
             }
         }
 
-        if (design.Parts is [NoseConeDesign, ..] || design.Parts.Count == 0) return;
+        if (design.Parts is [NoseConeDesign, ..] or [] || !names.Whole) return;
         problems.Add(new(design.Parts[0].At, "The first part is not a nose cone.", "List the parts nose to tail."));
     }
 

@@ -7,7 +7,7 @@ namespace Scribeline.Engine.Design;
 [Word("tube")]
 public sealed record TubeDesign : PartDesign
 {
-    [Key("Length.", Required = true, Sign = Sign.Above)]
+    [Key("Length of the tube.", Required = true, Sign = Sign.Above)]
     public required Measure<Length> Length { get; init; }
 
     [Key("Outside diameter.", Required = true, Sign = Sign.Above)]

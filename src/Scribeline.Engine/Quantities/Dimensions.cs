@@ -1,96 +1,73 @@
 using UnitsNet;
-using UnitsNet.Units;
 
 namespace Scribeline.Engine.Quantities;
 
 /// <summary>
-/// Every dimension with its unit words. The factors are UnitsNet's, but for milliampere-hours and foot-pounds, which it holds to ten digits only.
+/// Every dimension with its unit words and what one unit is in SI. The figures are the definitions of NIST SP 811 (2008), appendix B.8,
+/// where exact; a test holds each to UnitsNet, whose quantities mark the dimensions. They are written out here because asking UnitsNet for
+/// all of them takes longer than reading a whole design.
 /// </summary>
 internal static class Dimensions
 {
-    /// <summary>J in one ft·lbf: 0.3048 m times 0.45359237 kg times 9.80665 m/s², each exact by definition.</summary>
-    private const double FootPound = 1.3558179483314004;
+    private const double Inch = 0.0254, Foot = 0.3048, Pound = 0.45359237, PoundForce = 4.4482216152605, Gravity = 9.80665;
 
     internal static readonly Dimension[] All =
     [
-        Make<Length, LengthUnit>("a length", "mm", "in", (v, u) => Length.From(v, u).Meters,
-            (LengthUnit.Meter, "m metre metres meter meters"), (LengthUnit.Inch, "in inch inches in. \" ''"), (LengthUnit.Foot, "ft foot feet ft. '"),
-            (LengthUnit.Millimeter, "mm"), (LengthUnit.Centimeter, "cm"), (LengthUnit.Micrometer, "µm um micron microns"), (LengthUnit.Mil, "mil thou mils"),
-            (LengthUnit.Kilometer, "km"), (LengthUnit.Mile, "mi mile miles"), (LengthUnit.Yard, "yd yard yards"), (LengthUnit.Microinch, "µin uin")),
-        Make<Mass, MassUnit>("a mass", "g", "oz", (v, u) => Mass.From(v, u).Kilograms,
-            (MassUnit.Kilogram, "kg kilogram kilograms"), (MassUnit.Gram, "g gram grams"), (MassUnit.Milligram, "mg"), (MassUnit.Pound, "lb lbs lb. pound pounds lbm"),
-            (MassUnit.Ounce, "oz oz. ounce ounces"), (MassUnit.Grain, "grain grains")),
-        Make<Angle, AngleUnit>("an angle", "°", "°", (v, u) => Angle.From(v, u).Radians,
-            (AngleUnit.Radian, "rad"), (AngleUnit.Degree, "° deg degree degrees"), (AngleUnit.Arcminute, "arcmin '"), (AngleUnit.Arcsecond, "arcsec \" ''"),
-            (AngleUnit.Revolution, "turn turns")),
-        Make<Speed, SpeedUnit>("a speed", "m/s", "ft/s", (v, u) => Speed.From(v, u).MetersPerSecond,
-            (SpeedUnit.MeterPerSecond, "m/s"), (SpeedUnit.KilometerPerHour, "km/h kph"), (SpeedUnit.MilePerHour, "mph"), (SpeedUnit.FootPerSecond, "ft/s fps"),
-            (SpeedUnit.Knot, "kn kt kts knot knots")),
-        Make<Duration, DurationUnit>("a time", "s", "s", (v, u) => Duration.From(v, u).Seconds,
-            (DurationUnit.Second, "s sec secs second seconds"), (DurationUnit.Millisecond, "ms"), (DurationUnit.Minute, "min minute minutes"),
-            (DurationUnit.Hour, "h hour hours hr")),
-        Make<Force, ForceUnit>("a force", "N", "lbf", (v, u) => Force.From(v, u).Newtons,
-            (ForceUnit.Newton, "N newton newtons"), (ForceUnit.Kilonewton, "kN"), (ForceUnit.PoundForce, "lbf"), (ForceUnit.OunceForce, "ozf"),
-            (ForceUnit.KilogramForce, "kgf")),
-        Make<Pressure, PressureUnit>("a pressure", "hPa", "psi", (v, u) => Pressure.From(v, u).Pascals,
-            (PressureUnit.Pascal, "Pa"), (PressureUnit.Hectopascal, "hPa mbar millibar"), (PressureUnit.Kilopascal, "kPa"), (PressureUnit.Megapascal, "MPa N/mm2"),
-            (PressureUnit.Gigapascal, "GPa"), (PressureUnit.Bar, "bar"), (PressureUnit.PoundForcePerSquareInch, "psi lbf/in2"),
-            (PressureUnit.KilopoundForcePerSquareInch, "ksi"), (PressureUnit.InchOfMercury, "inHg"), (PressureUnit.MillimeterOfMercury, "mmHg"),
-            (PressureUnit.Atmosphere, "atm")),
-        Make<Temperature, TemperatureUnit>("a temperature", "°C", "°F", (v, u) => Temperature.From(v, u).Kelvins,
-            (TemperatureUnit.Kelvin, "K"), (TemperatureUnit.DegreeCelsius, "°C C degC"), (TemperatureUnit.DegreeFahrenheit, "°F F degF")),
-        Make<Volume, VolumeUnit>("a volume", "cm³", "in³", (v, u) => Volume.From(v, u).CubicMeters,
-            (VolumeUnit.CubicMeter, "m³ m^3"), (VolumeUnit.Liter, "L litre litres liter liters"), (VolumeUnit.Milliliter, "mL"),
-            (VolumeUnit.CubicCentimeter, "cm³ cm^3 cc"), (VolumeUnit.CubicMillimeter, "mm³ mm^3"), (VolumeUnit.CubicInch, "in³ in^3"),
-            (VolumeUnit.CubicFoot, "ft³ ft^3")),
-        Make<Area, AreaUnit>("an area", "cm²", "in²", (v, u) => Area.From(v, u).SquareMeters,
-            (AreaUnit.SquareMeter, "m² m^2"), (AreaUnit.SquareCentimeter, "cm² cm^2"), (AreaUnit.SquareMillimeter, "mm² mm^2"),
-            (AreaUnit.SquareInch, "in² in^2"), (AreaUnit.SquareFoot, "ft² ft^2")),
-        Make<ElectricPotential, ElectricPotentialUnit>("a voltage", "V", "V", (v, u) => ElectricPotential.From(v, u).Volts,
-            (ElectricPotentialUnit.Volt, "V volt volts"), (ElectricPotentialUnit.Millivolt, "mV")),
-        Make<ElectricResistance, ElectricResistanceUnit>("a resistance", "Ω", "Ω", (v, u) => ElectricResistance.From(v, u).Ohms,
-            (ElectricResistanceUnit.Ohm, "Ω ohm ohms"), (ElectricResistanceUnit.Milliohm, "mΩ mohm"), (ElectricResistanceUnit.Kiloohm, "kΩ kohm")),
-        Make<ElectricCurrent, ElectricCurrentUnit>("a current", "A", "A", (v, u) => ElectricCurrent.From(v, u).Amperes,
-            (ElectricCurrentUnit.Ampere, "A amp amps"), (ElectricCurrentUnit.Milliampere, "mA"), (ElectricCurrentUnit.Microampere, "µA uA")),
-        Make<ElectricCharge, ElectricChargeUnit>("an electric charge", "mAh", "mAh", (v, u) => v * u switch { ElectricChargeUnit.MilliampereHour => 3.6, ElectricChargeUnit.AmpereHour => 3600, _ => 1 },
-            (ElectricChargeUnit.Coulomb, "As"), (ElectricChargeUnit.MilliampereHour, "mAh"), (ElectricChargeUnit.AmpereHour, "Ah")),
-        Make<Energy, EnergyUnit>("an energy", "J", "ft·lbf", (v, u) => u == EnergyUnit.FootPound ? v * FootPound : Energy.From(v, u).Joules,
-            (EnergyUnit.Joule, "J joule joules"), (EnergyUnit.Kilojoule, "kJ"), (EnergyUnit.Millijoule, "mJ"), (EnergyUnit.FootPound, "ft·lbf ft-lbf ft*lbf ft_lbf"),
-            (EnergyUnit.WattHour, "Wh")),
-        Make<Density, DensityUnit>("a density", "kg/m³", "lb/ft³", (v, u) => Density.From(v, u).KilogramsPerCubicMeter,
-            (DensityUnit.KilogramPerCubicMeter, "kg/m³ kg/m^3"), (DensityUnit.GramPerCubicCentimeter, "g/cm³ g/cm^3 g/cc"),
-            (DensityUnit.PoundPerCubicFoot, "lb/ft³ lb/ft^3"), (DensityUnit.PoundPerCubicInch, "lb/in³ lb/in^3")),
-        Make<Frequency, FrequencyUnit>("a frequency", "Hz", "Hz", (v, u) => Frequency.From(v, u).Hertz,
-            (FrequencyUnit.Hertz, "Hz 1/s"), (FrequencyUnit.Kilohertz, "kHz")),
-        Make<RotationalSpeed, RotationalSpeedUnit>("a rate of turn", "°/s", "°/s", (v, u) => RotationalSpeed.From(v, u).RadiansPerSecond,
-            (RotationalSpeedUnit.RadianPerSecond, "rad/s"), (RotationalSpeedUnit.DegreePerSecond, "°/s deg/s"), (RotationalSpeedUnit.RevolutionPerMinute, "rpm"),
-            (RotationalSpeedUnit.RevolutionPerSecond, "turn/s")),
-        Make<LinearDensity, LinearDensityUnit>("a mass per length", "g/m", "lb/ft", (v, u) => LinearDensity.From(v, u).KilogramsPerMeter,
-            (LinearDensityUnit.KilogramPerMeter, "kg/m"), (LinearDensityUnit.GramPerMeter, "g/m"), (LinearDensityUnit.PoundPerFoot, "lb/ft"),
-            (LinearDensityUnit.GramPerFoot, "g/ft")),
-        Make<AreaDensity, AreaDensityUnit>("a mass per area", "g/m²", "g/m²", (v, u) => AreaDensity.From(v, u).KilogramsPerSquareMeter,
-            (AreaDensityUnit.KilogramPerSquareMeter, "kg/m² kg/m^2"), (AreaDensityUnit.GramPerSquareMeter, "g/m² g/m^2 gsm")),
-        Make<Acceleration, AccelerationUnit>("an acceleration", "m/s²", "ft/s²", (v, u) => Acceleration.From(v, u).MetersPerSecondSquared,
-            (AccelerationUnit.MeterPerSecondSquared, "m/s² m/s^2"), (AccelerationUnit.FootPerSecondSquared, "ft/s² ft/s^2"),
-            (AccelerationUnit.StandardGravity, "gn")),
-        Make<Ratio, RatioUnit>("a plain number", "", "", (v, u) => Ratio.From(v, u).DecimalFractions,
-            (RatioUnit.DecimalFraction, " calibre calibres caliber calibers"), (RatioUnit.Percent, "% percent")),
+        Make<Length>("a length", "mm", "in",
+            (1, "m metre metres meter meters"), (Inch, "in inch inches in. \" ''"), (Foot, "ft foot feet ft. '"), (1e-3, "mm"), (1e-2, "cm"),
+            (1e-6, "µm um micron microns"), (Inch / 1000, "mil thou mils"), (1000, "km"), (1609.344, "mi mile miles"), (0.9144, "yd yard yards"),
+            (Inch / 1e6, "µin uin")),
+        Make<Mass>("a mass", "g", "oz",
+            (1, "kg kilogram kilograms"), (1e-3, "g gram grams"), (1e-6, "mg"), (Pound, "lb lbs lb. pound pounds lbm"),
+            (Pound / 16, "oz oz. ounce ounces"), (Pound / 7000, "grain grains")),
+        Make<Angle>("an angle", "°", "°",
+            (1, "rad"), (Math.PI / 180, "° deg degree degrees"), (Math.PI / 10800, "arcmin '"), (Math.PI / 648000, "arcsec \" ''"),
+            (2 * Math.PI, "turn turns")),
+        Make<Speed>("a speed", "m/s", "ft/s",
+            (1, "m/s"), (1 / 3.6, "km/h kph"), (0.44704, "mph"), (Foot, "ft/s fps"), (1852.0 / 3600, "kn kt kts knot knots")),
+        Make<Duration>("a time", "s", "s",
+            (1, "s sec secs second seconds"), (1e-3, "ms"), (60, "min minute minutes"), (3600, "h hour hours hr")),
+        Make<Force>("a force", "N", "lbf",
+            (1, "N newton newtons"), (1000, "kN"), (PoundForce, "lbf"), (PoundForce / 16, "ozf"), (Gravity, "kgf")),
+        Make<Pressure>("a pressure", "hPa", "psi",
+            (1, "Pa"), (100, "hPa mbar millibar"), (1000, "kPa"), (1e6, "MPa N/mm2"), (1e9, "GPa"), (1e5, "bar"),
+            (PoundForce / (Inch * Inch), "psi lbf/in2"), (1000 * PoundForce / (Inch * Inch), "ksi"),
+
+            // Conventional mercury, 13 595.1 kg/m³ at standard gravity.
+            (25.4 * 13.5951 * Gravity, "inHg"), (13.5951 * Gravity, "mmHg"), (101325, "atm")),
+        new("a temperature", typeof(Temperature), "°C", "°F",
+            [new("K", 1, 0, []), new("°C", 1, 273.15, ["C", "degC"]), new("°F", 5.0 / 9, 459.67 * 5 / 9, ["F", "degF"])]),
+        Make<Volume>("a volume", "cm³", "in³",
+            (1, "m³ m^3"), (1e-3, "L litre litres liter liters"), (1e-6, "mL"), (1e-6, "cm³ cm^3 cc"), (1e-9, "mm³ mm^3"),
+            (Inch * Inch * Inch, "in³ in^3"), (Foot * Foot * Foot, "ft³ ft^3")),
+        Make<Area>("an area", "cm²", "in²",
+            (1, "m² m^2"), (1e-4, "cm² cm^2"), (1e-6, "mm² mm^2"), (Inch * Inch, "in² in^2"), (Foot * Foot, "ft² ft^2")),
+        Make<ElectricPotential>("a voltage", "V", "V", (1, "V volt volts"), (1e-3, "mV")),
+        Make<ElectricResistance>("a resistance", "Ω", "Ω", (1, "Ω ohm ohms"), (1e-3, "mΩ mohm"), (1e3, "kΩ kohm")),
+        Make<ElectricCurrent>("a current", "A", "A", (1, "A amp amps"), (1e-3, "mA"), (1e-6, "µA uA")),
+        Make<ElectricCharge>("an electric charge", "mAh", "mAh", (1, "As"), (3.6, "mAh"), (3600, "Ah")),
+        Make<Energy>("an energy", "J", "ft·lbf",
+            (1, "J joule joules"), (1000, "kJ"), (1e-3, "mJ"), (Foot * PoundForce, "ft·lbf ft-lbf ft*lbf ft_lbf"), (3600, "Wh")),
+        Make<Density>("a density", "kg/m³", "lb/ft³",
+            (1, "kg/m³ kg/m^3"), (1000, "g/cm³ g/cm^3 g/cc"), (Pound / (Foot * Foot * Foot), "lb/ft³ lb/ft^3"), (Pound / (Inch * Inch * Inch), "lb/in³ lb/in^3")),
+        Make<Frequency>("a frequency", "Hz", "Hz", (1, "Hz 1/s"), (1000, "kHz")),
+        Make<RotationalSpeed>("a rate of turn", "°/s", "°/s",
+            (1, "rad/s"), (Math.PI / 180, "°/s deg/s"), (Math.PI / 30, "rpm"), (2 * Math.PI, "turn/s")),
+        Make<LinearDensity>("a mass per length", "g/m", "lb/ft",
+            (1, "kg/m"), (1e-3, "g/m"), (Pound / Foot, "lb/ft"), (1e-3 / Foot, "g/ft")),
+        Make<AreaDensity>("a mass per area", "g/m²", "g/m²", (1, "kg/m² kg/m^2"), (1e-3, "g/m² g/m^2 gsm")),
+        Make<Acceleration>("an acceleration", "m/s²", "ft/s²", (1, "m/s² m/s^2"), (Foot, "ft/s² ft/s^2"), (Gravity, "gn")),
+        Make<Ratio>("a plain number", "", "", (1, " calibre calibres caliber calibers"), (0.01, "% percent")),
     ];
 
     internal static readonly Dictionary<Type, Dimension> ByQuantity = All.ToDictionary(d => d.Quantity);
 
-    private static Dimension Make<TQuantity, TUnit>(
-        string name, string metric, string inch, Func<double, TUnit, double> toSi, params (TUnit Unit, string Words)[] units)
-        where TQuantity : struct, IQuantity
-        where TUnit : struct, Enum =>
+    private static Dimension Make<TQuantity>(string name, string metric, string inch, params (double Factor, string Words)[] units)
+        where TQuantity : struct, IQuantity =>
         new(name, typeof(TQuantity), metric, inch, units.Select(u =>
         {
-            // Factors of plain multiples are taken at one; only temperatures have an offset zero.
+            // Words are parted by spaces; a low line stands for a space within one.
             var words = u.Words.Split(' ');
-            var zero = toSi(0, u.Unit);
-            return new UnitOfMeasure(words[0], Tidy(toSi(1, u.Unit) - zero), zero, words[1..].Select(w => w.Replace('_', ' ')).ToValueList());
+            return new UnitOfMeasure(words[0], u.Factor, 0, words[1..].Select(w => w.Replace('_', ' ')).ToValueList());
         }).ToValueList());
-
-    // UnitsNet's kelvins of one Fahrenheit degree above and at zero differ from 5/9 in the last digits.
-    private static double Tidy(double factor) => Math.Abs(factor - (5.0 / 9)) < 1e-9 ? 5.0 / 9 : Math.Abs(factor - 1) < 1e-9 ? 1 : factor;
 }

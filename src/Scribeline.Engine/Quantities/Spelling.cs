@@ -32,8 +32,11 @@ public static class Spelling
         if (typed.Length is 0 or > 60) return null;
         var small = typed.Trim().ToUpperInvariant();
         var near = words.Select(w => (Word: w, Away: Distance(w.ToUpperInvariant(), small))).OrderBy(w => w.Away).FirstOrDefault();
-        return near.Word is not null && near.Away <= Math.Max(1, Math.Min(small.Length, near.Word.Length) / 3) ? near.Word : null;
+        return near.Word is not null && near.Away <= Allowed(Math.Min(small.Length, near.Word.Length)) ? near.Word : null;
     }
+
+    // Short words differ by one letter without being alike.
+    private static int Allowed(int letters) => letters < 3 ? 0 : Math.Max(1, letters / 3);
 
     /// <summary>"Did you mean …?" for the nearest word, or the list of words.</summary>
     public static string Suggest(string typed, IReadOnlyCollection<string> words) => Nearest(typed, words) is { } near

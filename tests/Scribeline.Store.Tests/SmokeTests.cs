@@ -1,7 +1,0 @@
-namespace Scribeline.Store.Tests;
-
-public class SmokeTests
-{
-    [Fact]
-    public void Runs() => Assert.Equal(4, 2 + 2);
-}
