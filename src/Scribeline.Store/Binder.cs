@@ -143,7 +143,13 @@ internal sealed class Binder(List<Problem> problems)
         if (node is YamlText { Empty: true })
         {
             // Said already, and better, where a screw's name was read as a comment.
-            if (problems.Exists(p => p.Line == node.Start.Line && p.Message.Contains("read as a comment", StringComparison.Ordinal))) return null;
+            var said = problems.FindIndex(p => p.Line == node.Start.Line && p.Message.Contains("read as a comment", StringComparison.Ordinal));
+            if (said >= 0)
+            {
+                problems[said] = problems[said] with { At = at };
+                return null;
+            }
+
             Add(node, at, $"Nothing is typed under '{key.Word}'.", shape.Examples is [var first, ..] ? $"Write something such as {Quoted(first)}, or remove the key." : "Write something, or remove the key.");
             return null;
         }

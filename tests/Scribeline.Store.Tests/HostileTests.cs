@@ -1,5 +1,6 @@
 using CsCheck;
 using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Resolving;
 
 namespace Scribeline.Store.Tests;
 
@@ -19,7 +20,11 @@ public class HostileTests
     [MemberData(nameof(Cases))]
     public void Says_what_is_wrong(string name)
     {
-        var said = string.Join('\n', Problems(() => DesignFile.Read(Path.Combine(Folder, name + ".yaml"))).Select(p => p.ToString()));
+        var reading = Read(() => DesignFile.Read(Path.Combine(Folder, name + ".yaml")));
+
+        // What a file says may be without fault and yet not fit together: that is told once its airframe is resolved.
+        var geometry = reading.Good ? AirframeResolver.Resolve(reading.Design!).Problems.Select(reading.Place) : [];
+        var said = string.Join('\n', reading.Problems.Concat(geometry).Select(p => p.ToString()));
         var expected = Path.Combine(Folder, name + ".expected.txt");
         if (Environment.GetEnvironmentVariable("SCRIBELINE_APPROVE") == "1")
         {
@@ -106,13 +111,15 @@ public class HostileTests
         Assert.Contains("There is no file", Assert.Single(DesignFile.Read(folder.Path("none.yaml")).Problems).Message, StringComparison.Ordinal);
     }
 
-    private static ValueList<Problem> Problems(Func<DesignReading> read, long most = MostBytes)
+    private static ValueList<Problem> Problems(Func<DesignReading> read, long most = MostBytes) => Read(read, most).Problems;
+
+    private static DesignReading Read(Func<DesignReading> read, long most = MostBytes)
     {
         // What was allocated in all is an upper bound of what was held at once.
         var before = GC.GetAllocatedBytesForCurrentThread();
         var reading = read();
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, most);
         Assert.True(reading.Problems.Count <= DesignReading.MostProblems);
-        return reading.Problems;
+        return reading;
     }
 }

@@ -27,7 +27,7 @@ public class UnitTests
 
     [Theory]
     [InlineData("1 psi", 6894.757, 1e-7)]
-    [InlineData("1 inHg", 3386.389, 1e-7)]
+    [InlineData("1 inHg", 3386.389, 1.5e-7)] // half of the last printed digit
     [InlineData("1 mmHg", 133.3224, 1e-6)]
     [InlineData("1 atm", 101325, 1e-15)]
     [InlineData("1 mbar", 100, 1e-15)]
@@ -56,9 +56,9 @@ public class UnitTests
     [Fact]
     public void Factors_agree_with_the_library()
     {
-        // 1e-9: the library holds some derived units to ten digits.
-        Assert.Equal(UnitsNet.Density.FromPoundsPerCubicFoot(1).KilogramsPerCubicMeter, Measure.Read<Density>("1 lb/ft³").Value!.Si, 1e-8);
-        Assert.Equal(UnitsNet.Density.FromPoundsPerCubicInch(1).KilogramsPerCubicMeter, Measure.Read<Density>("1 lb/in³").Value!.Si, 1e-4);
+        // The library holds derived units to seven to nine digits only: 16.018463265 for 0.45359237 / 0.3048³ = 16.018463374 kg/m³.
+        Assert.Equal(UnitsNet.Density.FromPoundsPerCubicFoot(1).KilogramsPerCubicMeter, Measure.Read<Density>("1 lb/ft³").Value!.Si, 2e-7);
+        Assert.Equal(UnitsNet.Density.FromPoundsPerCubicInch(1).KilogramsPerCubicMeter, Measure.Read<Density>("1 lb/in³").Value!.Si, 5e-3);
         Assert.Equal(UnitsNet.Volume.FromCubicInches(1).CubicMeters, Measure.Read<Volume>("1 in³").Value!.Si, 1e-14);
         Assert.Equal(UnitsNet.Pressure.FromKilopoundsForcePerSquareInch(1).Pascals, Measure.Read<Pressure>("1 ksi").Value!.Si, 1e-2);
         Assert.Equal(UnitsNet.RotationalSpeed.FromRevolutionsPerMinute(1).RadiansPerSecond, Measure.Read<RotationalSpeed>("1 rpm").Value!.Si, 1e-12);
