@@ -2,6 +2,7 @@ using Scribeline.Engine.Aerodynamics;
 using Scribeline.Engine.Air;
 using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Motors;
+using Scribeline.Engine.Quantities;
 
 namespace Scribeline.Engine.Flight;
 
@@ -35,8 +36,10 @@ public sealed record FlightInputs(
 
     /// <summary>The flight.</summary>
     /// <param name="aerodynamics">Table of <see cref="Shape"/>; null builds it, which takes longer than the flight.</param>
+    /// <exception cref="InvalidOperationException">The inputs have problems: ask <see cref="FlightProblems.In"/> first.</exception>
     public FlightResult Fly(AeroTable? aerodynamics = null)
     {
+        if (FlightProblems.In(this) is [Problem first, ..]) throw new InvalidOperationException(first.ToString());
         RocketModel model = new(this, aerodynamics ?? AeroTable.Build(Shape));
         RailGeometry rail = model.RailGeometry(Rail, Shape.Length);
         return FlightComputation<RocketModel>.FromRail(

@@ -156,9 +156,24 @@ public sealed class RecoveryProperties
     }
 
     [Fact]
-    public void Contradictory_inputs_are_said_not_thrown()
+    public void Impossible_inputs_have_problems()
     {
-        FlightResult flight = SampleRocket.Fly(SampleRocket.Inputs with { Latitude = double.NaN });
-        Assert.NotEqual(FlightFailure.None, flight.Failure);
+        FlightInputs good = SampleRocket.Inputs;
+        Assert.Empty(FlightProblems.In(good));
+        RecoveryPlan plan = good.Recovery;
+        Says("latitude", good with { Latitude = double.NaN });
+        Says("rail", good with { Rail = good.Rail with { Length = 0 } });
+        Says("rail guides", good with { Rail = good.Rail with { ForwardGuide = 2.15 } });
+        Says("rail guides", good with { Rail = good.Rail with { Length = 0.5 } });
+        Says("pieces", good with { Recovery = plan with { Pieces = [plan.Pieces[0]], Actions = [] } });
+        Says("action drogue charge", good with { Recovery = plan with { Actions = [plan.Actions[0] with { Joint = 1 }] } });
+        Says("canopy main", good with { Recovery = plan with { Actions = [plan.Actions[1] with { Canopies = [plan.Actions[1].Canopies[0] with { Piece = 2 }] }] } });
+        Says("factors", good with { Factors = new(Impulse: 0) });
+
+        static void Says(string at, FlightInputs inputs)
+        {
+            Assert.Contains(FlightProblems.In(inputs), p => p.At == at);
+            Assert.Throws<InvalidOperationException>(() => inputs.Fly(SampleRocket.Table));
+        }
     }
 }

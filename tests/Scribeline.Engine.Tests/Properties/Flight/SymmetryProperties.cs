@@ -76,6 +76,22 @@ public sealed class SymmetryProperties
         Assert.Equal(fine.Landings[0].East, coarse.Landings[0].East, 1);
     }
 
+    /// <summary>Before it is put back: less than 1e-9 over boost and coast at a tolerance of 1e-9.</summary>
+    [Fact]
+    public void Norm_of_the_attitude_hardly_drifts()
+    {
+        RocketModel model = new(Plain, SampleRocket.Table);
+        Quaternion<Scalar> attitude = RailAttitude.Of(1.5, 0.3, 0);
+        Scalar[] packed = new Scalar[FlightState<Scalar>.Size];
+        new FlightState<Scalar>(new(0, 0, 5), attitude.ToFrame(new(25, 0, 0)), attitude, Vector3<Scalar>.Zero, 200).Write(packed);
+        double[] y = [.. packed.Select(x => x.Value)];
+        FlightRecorder recorder = new(1e-9, FlightTolerance.Whole(model.TotalImpulse), 20_000);
+        WholeMotion<RocketModel> boost = new(new(model), FlightPhase.Boost, true, default, default);
+        recorder.Run(boost, 0.3, 2.7, y, model.Knots(), 0);
+        recorder.Run(boost with { Phase = FlightPhase.Coast, Burning = false }, 2.7, 20, y, [], 0);
+        Assert.Equal(1, new Quaternion<Scalar>(y[6], y[7], y[8], y[9]).Norm, 1e-9);
+    }
+
     private static FlightInputs At(double azimuth, double from) => Plain with
     {
         Rail = Plain.Rail with { Azimuth = azimuth }, Wind = new(new PowerLawWind(6, from, 1.0 / 7)),

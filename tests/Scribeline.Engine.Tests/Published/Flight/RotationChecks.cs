@@ -144,6 +144,50 @@ public sealed class RotationChecks
         Holds("D16", flight.Burnout.Rate.Z / -0.05);
     }
 
+    /// <summary>Roll of canted fins: p = p∞ (1 − exp(−t/τ)), p∞ d/2V = −C_l0/C_lp, τ = I/(½ρV S d² |C_lp|/2).</summary>
+    [Fact]
+    public void Roll_of_canted_fins()
+    {
+        FlightResult flight = Tilted(Finned with { RollForcing = 0.01, RollDamping = -0.5 }, 0);
+        double steady = 0.01 / 0.5 * 2 * 100 / 0.1, tau = 0.02 / (0.5 * 1.225 * 100 * Math.PI * 0.01 / 4 * 0.01 * 0.5 / 2);
+        foreach (double t in (double[])[0.1, 1, 5]) Assert.Equal(steady * (1 - Math.Exp(-t / tau)), flight.At(t).RollRate, 1e-6 * steady);
+    }
+
+    /// <summary>Thrust tilted by δ and off the axis by e, l behind the centre of mass, without air: ω' = T (δ l + e)/I, small angles.</summary>
+    [Fact]
+    public void Thrust_off_the_axis_turns_the_rocket()
+    {
+        BenchModel model = new()
+        {
+            BurntMass = 5, Inertia = new(0.02, 1.5, 1.5, 0, 0, 0), Curve = BenchModel.Constant(500, 1), CentreOfMass = 1,
+        };
+
+        // A side force towards z behind the centre lifts the nose away from z, about +y; a push along x at +y turns it about −z.
+        Assert.Equal(500 * 0.002 * 0.6 / 1.5 * 0.1, After(new(1.6, TiltZ: 0.002)).Y, 1e-5 * 0.04);
+        Assert.Equal(-500 * 0.001 / 1.5 * 0.1, After(new(1.6, OffsetY: 0.001)).Z, 1e-5 * 0.033);
+
+        Vector3<Scalar> After(NozzleGeometry nozzle)
+        {
+            FlightState<Scalar> state = new(new(0, 0, 1000), new(0, 0, 10), Quaternion<Scalar>.Identity, Vector3<Scalar>.Zero, 0);
+            return FlightComputation<BenchModel>.FromAir(
+                model with { Nozzle = nozzle }, model.Knots, 0, state, RecoveryPlan.Ballistic, Flights.Tight with { MaximumSteps = 300 })
+                .At(0.1).Rate;
+        }
+    }
+
+    /// <summary>T = T_test + (p_test − p) A_e.</summary>
+    [Fact]
+    public void Thrust_grows_where_the_air_is_thin()
+    {
+        BenchModel model = new() { Curve = BenchModel.Constant(500, 1), Nozzle = new(1, ExitArea: 0.001), Density = null, BurntMass = 5 };
+        FlightState<Scalar> state = new(new(0, 0, 5003.936), new(0, 0, 10), Flights.Nose(Math.PI / 2), Vector3<Scalar>.Zero, 0);
+        FlightResult flight = FlightComputation<BenchModel>.FromAir(
+            model, model.Knots, 0, state, RecoveryPlan.Ballistic, Flights.Tight with { MaximumSteps = 100 });
+
+        // U.S. Standard Atmosphere, 1976 at 5 km geopotential: 54019.9 Pa.
+        Assert.Equal(500 + (101_325 - 54_019.9) * 0.001, flight.At(0).Thrust, 1e-4);
+    }
+
     private static double Pitch(FlightSample s)
     {
         // Heading east along x; the nose started above it.
