@@ -10,7 +10,7 @@ internal sealed class FlightComputation<TModel>
     private readonly TModel model;
     private readonly RecoveryPlan plan;
     private readonly FlightOptions options;
-    private readonly FlightLog log = new();
+    private readonly FlightLog log;
     private readonly List<FlightTrack> tracks = [];
     private readonly List<FlightBody> bodies = [];
     private readonly List<FreedCanopyOnTrack> opened = [];
@@ -20,8 +20,8 @@ internal sealed class FlightComputation<TModel>
 
     private readonly FlightInputs? inputs;
 
-    private FlightComputation(TModel model, RecoveryPlan plan, FlightOptions options, FlightInputs? inputs = null) =>
-        (this.model, this.plan, this.options, this.inputs) = (model, plan, options, inputs);
+    private FlightComputation(TModel model, RecoveryPlan plan, FlightOptions options, FlightLog log, FlightInputs? inputs) =>
+        (this.model, this.plan, this.options, this.log, this.inputs) = (model, plan, options, log, inputs);
 
     private readonly record struct FreedCanopyOnTrack(int Body, FreedCanopy Canopy);
 
@@ -32,12 +32,13 @@ internal sealed class FlightComputation<TModel>
     /// <param name="attitude">On the rail.</param>
     /// <param name="plan">What comes apart and opens.</param>
     /// <param name="options">Tolerance and extent.</param>
+    /// <param name="log">Where to note what happens; a new one unless given.</param>
     /// <param name="inputs">What all this was made from, for the result to carry.</param>
     public static FlightResult FromRail(
         TModel model, double[] knots, RailGeometry rail, Quaternion<Scalar> attitude, RecoveryPlan plan, FlightOptions options,
-        FlightInputs? inputs = null)
+        FlightLog? log = null, FlightInputs? inputs = null)
     {
-        FlightComputation<TModel> computation = new(model, plan, options, inputs);
+        FlightComputation<TModel> computation = new(model, plan, options, log ?? new(), inputs);
         WholeFlight<TModel> whole = computation.Whole(knots, rail);
         whole.Ignite(attitude);
         return computation.Fly(whole);
@@ -47,7 +48,7 @@ internal sealed class FlightComputation<TModel>
     public static FlightResult FromAir(
         TModel model, double[] knots, double time, in FlightState<Scalar> state, RecoveryPlan plan, FlightOptions options)
     {
-        FlightComputation<TModel> computation = new(model, plan, options);
+        FlightComputation<TModel> computation = new(model, plan, options, new(), null);
         WholeFlight<TModel> whole = computation.Whole(knots, default);
         whole.Release(time, state);
         return computation.Fly(whole);

@@ -2,7 +2,7 @@ using Scribeline.Engine.Aerodynamics;
 using Scribeline.Engine.Air;
 using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Motors;
-using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Numerics;
 
 namespace Scribeline.Engine.Flight;
 
@@ -34,16 +34,26 @@ public sealed record FlightInputs(
     /// <summary>Tolerance and extent.</summary>
     public FlightOptions Options { get; init; } = FlightOptions.Nominal;
 
-    /// <summary>The flight.</summary>
+    /// <summary>
+    /// The flight. Ask <see cref="FlightProblems.In"/> first: what is wrong there gives a flight that fails, or one that answers another question.
+    /// A plan that speaks of pieces the rocket has not is flown to apogee only, and fails.
+    /// </summary>
     /// <param name="aerodynamics">Table of <see cref="Shape"/>; null builds it, which takes longer than the flight.</param>
-    /// <exception cref="InvalidOperationException">The inputs have problems: ask <see cref="FlightProblems.In"/> first.</exception>
     public FlightResult Fly(AeroTable? aerodynamics = null)
     {
-        if (FlightProblems.In(this) is [Problem first, ..]) throw new InvalidOperationException(first.ToString());
         RocketModel model = new(this, aerodynamics ?? AeroTable.Build(Shape));
         RailGeometry rail = model.RailGeometry(Rail, Shape.Length);
+        Quaternion<Scalar> attitude = RailAttitude.Of(Rail.Elevation, Rail.Azimuth, Rail.ScribeHeading);
+        FlightLog log = new();
+        if (FlightProblems.PlanHolds(Recovery))
+        {
+            return FlightComputation<RocketModel>.FromRail(model, model.Knots(), rail, attitude, Recovery, Options, log, this);
+        }
+
+        log.Fail(FlightFailure.ImpossiblePlan);
+        FlightExtent extent = Options.Extent == FlightExtent.Landing ? FlightExtent.Apogee : Options.Extent;
         return FlightComputation<RocketModel>.FromRail(
-            model, model.Knots(), rail, RailAttitude.Of(Rail.Elevation, Rail.Azimuth, Rail.ScribeHeading), Recovery, Options, this);
+            model, model.Knots(), rail, attitude, RecoveryPlan.Ballistic, Options with { Extent = extent }, log, this);
     }
 }
 

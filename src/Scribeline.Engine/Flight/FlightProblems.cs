@@ -4,7 +4,7 @@ using Scribeline.Engine.Quantities;
 
 namespace Scribeline.Engine.Flight;
 
-/// <summary>What is wrong with the inputs of a flight. A flight is made of inputs without problems only.</summary>
+/// <summary>What is wrong with the inputs of a flight.</summary>
 public static class FlightProblems
 {
     /// <summary>The problems; empty when it can be flown. Places are "rail", "recovery", "motor" and the like, with the name of the thing.</summary>
@@ -20,6 +20,11 @@ public static class FlightProblems
         Require(problems, "options", inputs.Options.RelativeTolerance is >= 1e-13 and <= 1e-2, $"The tolerance must be from 1e-13 to 0.01.");
         return problems.ToValueList();
     }
+
+    /// <summary>Whether every joint and piece the plan speaks of is there.</summary>
+    internal static bool PlanHolds(RecoveryPlan plan) => plan.Actions.All(a =>
+        (a.Joint is null || (a.Joint >= 0 && a.Joint < plan.Pieces.Count - 1))
+        && a.Canopies.All(c => c.Piece >= 0 && c.Piece < plan.Pieces.Count));
 
     private static void OfRail(List<Problem> problems, FlightInputs inputs)
     {

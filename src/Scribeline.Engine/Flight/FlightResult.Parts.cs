@@ -68,6 +68,9 @@ public enum FlightFailure
     /// <summary>The thrust never reaches what lifts the rocket off.</summary>
     NoLiftOff,
 
+    /// <summary>The plan speaks of joints or pieces the rocket has not; flown to apogee only.</summary>
+    ImpossiblePlan,
+
     /// <summary>More steps than allowed.</summary>
     TooManySteps,
 
