@@ -154,15 +154,8 @@ internal sealed class FlightComputation<TModel>
 
     private FlightResult Result()
     {
-        foreach ((int body, FreedCanopy canopy) in opened)
-        {
-            OpenCanopy open = new(canopy.Canopy, canopy.LineStretch, canopy.FillTime!.Value);
-            FlightTrack track = tracks[body];
-            FlightMaximum peak = MaximumSearch.Of(track, s => s.DynamicPressure * open.DragArea(s.Time), open.LineStretch, open.Full + 1);
-            log.Add(new CanopyOpening(canopy.Canopy.Name, body, track.At(open.LineStretch), open.FillTime, peak));
-        }
-
-        return new FlightResult([.. tracks])
+        FlightTrack[] flown = [.. tracks];
+        return new FlightResult(flown, () => Openings(flown, opened))
         {
             Inputs = inputs,
             Failure = log.Failure,
@@ -172,8 +165,18 @@ internal sealed class FlightComputation<TModel>
             Burnout = log.Burnout,
             Apogee = log.Apogee,
             Landings = log.Landings,
-            Openings = log.Openings,
             Effort = effort,
         };
     }
+
+    private static ValueList<CanopyOpening> Openings(FlightTrack[] tracks, List<FreedCanopyOnTrack> opened) => opened
+        .OrderBy(o => o.Canopy.LineStretch)
+        .Select(o =>
+        {
+            OpenCanopy open = new(o.Canopy.Canopy, o.Canopy.LineStretch, o.Canopy.FillTime!.Value);
+            FlightTrack track = tracks[o.Body];
+            FlightMaximum peak = MaximumSearch.Of(track, s => s.DynamicPressure * open.DragArea(s.Time), open.LineStretch, open.Full + 1);
+            return new CanopyOpening(o.Canopy.Canopy.Name, o.Body, track.At(open.LineStretch), open.FillTime, peak);
+        })
+        .ToValueList();
 }

@@ -6,7 +6,6 @@ namespace Scribeline.Engine.Flight;
 internal sealed class FlightLog
 {
     private readonly List<(FlightEvent Event, int Order)> events = [];
-    private readonly List<CanopyOpening> openings = [];
     private readonly List<Landing> landings = [];
 
     /// <summary>First failure, or none.</summary>
@@ -21,15 +20,10 @@ internal sealed class FlightLog
     /// <summary>By time; what happened at one time stays in the order it was added.</summary>
     public ValueList<FlightEvent> Events => events.OrderBy(e => e.Event.Time).ThenBy(e => e.Order).Select(e => e.Event).ToValueList();
 
-    /// <summary>By time of line stretch.</summary>
-    public ValueList<CanopyOpening> Openings => openings.OrderBy(o => o.LineStretch.Time).ToValueList();
-
     /// <summary>By body.</summary>
     public ValueList<Landing> Landings => landings.OrderBy(l => l.Body).ToValueList();
 
     public void Add(FlightEventKind kind, string name, int body, FlightSample at) => events.Add((new(kind, name, body, at), events.Count));
-
-    public void Add(CanopyOpening opening) => openings.Add(opening);
 
     public void Add(Landing landing) => landings.Add(landing);
 

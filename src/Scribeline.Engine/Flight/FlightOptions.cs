@@ -17,8 +17,8 @@ public sealed record FlightOptions(
     /// <summary>One flight, looked at closely: relative tolerance 1e-8.</summary>
     public static FlightOptions Nominal { get; } = new();
 
-    /// <summary>One of many: relative tolerance 1e-5.</summary>
-    public static FlightOptions OneOfMany { get; } = new(RelativeTolerance: 1e-5);
+    /// <summary>One of many: relative tolerance 1e-4, which lands within a metre in turbulence, within centimetres without.</summary>
+    public static FlightOptions OneOfMany { get; } = new(RelativeTolerance: 1e-4);
 }
 
 /// <summary>Where a flight ends.</summary>

@@ -12,9 +12,12 @@ public sealed class FlightResult
 
     private readonly Lazy<FlightMaxima> maxima;
 
-    internal FlightResult(FlightTrack[] tracks)
+    private readonly Lazy<ValueList<CanopyOpening>> openings;
+
+    internal FlightResult(FlightTrack[] tracks, Func<ValueList<CanopyOpening>> openings)
     {
         this.tracks = tracks;
+        this.openings = new(openings);
         maxima = new(() => MaximumSearch.Whole(tracks[0], RailExit));
     }
 
@@ -45,8 +48,8 @@ public sealed class FlightResult
     /// <summary>One per body that came to the ground, in order of body.</summary>
     public required ValueList<Landing> Landings { get; init; }
 
-    /// <summary>One per canopy whose lines were stretched, in order of time.</summary>
-    public required ValueList<CanopyOpening> Openings { get; init; }
+    /// <summary>One per canopy whose lines were stretched, in order of time; found when first asked for.</summary>
+    public ValueList<CanopyOpening> Openings => openings.Value;
 
     /// <summary>Work done, for those who watch the speed of computing.</summary>
     public required FlightEffort Effort { get; init; }
