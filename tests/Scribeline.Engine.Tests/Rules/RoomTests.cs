@@ -24,7 +24,7 @@ public class RoomTests
             (from type in House.Types
              where RoomOf(type.FullName) >= 0
              from target in type.Dependencies.Select(d => d.Target).Distinct()
-             where RoomOf(target.FullName) >= 0
+             where target is not GenericParameter && RoomOf(target.FullName) >= 0
              select (From: type.FullName, To: target.FullName)).ToList();
 
         // Guards the test itself: many uses of earlier rooms must have been seen.
