@@ -1,6 +1,9 @@
+using Scribeline.App.Commands;
+using Scribeline.App.Terminal;
+
 namespace Scribeline.App;
 
 internal static class Program
 {
-    private static int Main() => 0;
+    private static Task<int> Main(string[] typed) => CommandLine.Run(typed, Screen.OfProcess());
 }

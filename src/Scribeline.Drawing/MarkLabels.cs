@@ -18,7 +18,7 @@ internal static class MarkLabels
     /// <summary>Places the moments that lie on the axis, each in the lowest row with room for it.</summary>
     public static IReadOnlyList<MarkLabel> Place(IEnumerable<Mark> marks, PlotAxis across, float left, float right, SKFont font)
     {
-        // Names go from right to left, so that a leader never runs through a name in a row below its own.
+        // From right to left, so that the leader of a name in a higher row stands left of the names below it.
         List<float> begins = [];
         List<MarkLabel> placed = [];
         var shown = marks.Select(m => (m.Name, X: across.Of(m.X))).Where(m => m.X >= across.Low && m.X <= across.High);
@@ -26,7 +26,7 @@ internal static class MarkLabels
         {
             var at = left + (float)((x - across.Low) / (across.High - across.Low) * (right - left));
             var width = font.MeasureText(name);
-            var begin = Math.Min(at - 2, right - width);
+            var begin = Math.Min(at + 4, right - width);
             var row = begins.FindIndex(b => begin + width + Gap <= b);
             if (row < 0)
             {

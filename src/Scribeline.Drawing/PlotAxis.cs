@@ -23,7 +23,9 @@ internal readonly record struct PlotAxis(string Symbol, double Factor, double Of
     {
         var axis = Of(plot.Up.Unit, inch, plot.Series.SelectMany(s => s.Y).Concat(plot.Bound is { } bound ? [bound] : []));
         var (low, high) = (axis.Low, axis.High);
-        if (low >= 0 && low < 0.6 * high) low = 0;
+
+        // What is below zero by less than the line is thick counts as zero.
+        if (low > -1e-3 * (high - low) && low < 0.6 * high) low = 0;
         var room = high > low ? 0.06 * (high - low) : Math.Max(1, Math.Abs(high) * 0.1);
         return axis with { Low = low == 0 ? 0 : low - room, High = high + room };
     }

@@ -147,12 +147,12 @@ internal sealed class PlotSheet
     private void DrawMarks(SKCanvas canvas, SKRect data, IReadOnlyList<MarkLabel> marks)
     {
         using var paint = new SKPaint { Color = ink.Quiet, StrokeWidth = 0.75f, IsStroke = true, IsAntialias = true };
-        foreach (var mark in marks)
-        {
-            var y = data.Top - 10 - (mark.Row * RowHeight);
-            canvas.DrawLine(mark.At, y + 3, mark.At, data.Bottom, paint);
-            DrawText(canvas, mark.Name, mark.Left, y, text, ink.Quiet);
-        }
+        foreach (var mark in marks) canvas.DrawLine(mark.At, Baseline(mark) - 10, mark.At, data.Bottom, paint);
+
+        // A leader may pass behind a name that the edge pushed aside.
+        foreach (var mark in marks) DrawOnGround(canvas, mark.Name, mark.Left, Baseline(mark), ink.Quiet);
+
+        float Baseline(MarkLabel mark) => data.Top - 10 - (mark.Row * RowHeight);
     }
 
     private void DrawBound(SKCanvas canvas, SKRect data)
@@ -165,9 +165,14 @@ internal sealed class PlotSheet
         var label = "limit " + Shown.Text(bound, plot.Up.Unit, style.Inch);
         var x = data.Right - text.MeasureText(label) - 4;
         var baseline = y - 6 < data.Top + TextSize ? y + TextSize + 3 : y - 6;
+        DrawOnGround(canvas, label, x, baseline, ink.Line);
+    }
+
+    private void DrawOnGround(SKCanvas canvas, string words, float x, float y, SKColor colour)
+    {
         using var ground = new SKPaint { Color = ink.Paper };
-        canvas.DrawRect(x - 3, baseline - TextSize + 2, text.MeasureText(label) + 6, TextSize + 2, ground);
-        DrawText(canvas, label, x, baseline, text, ink.Line);
+        canvas.DrawRect(x - 2, y - TextSize + 2, text.MeasureText(words) + 4, TextSize + 2, ground);
+        DrawText(canvas, words, x, y, text, colour);
     }
 
     // Unbroken stretches of a line: a value that is not known leaves a gap.

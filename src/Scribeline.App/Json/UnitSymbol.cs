@@ -23,6 +23,7 @@ internal static class UnitSymbol
         Unit.Temperature => "K",
         Unit.Density => "kg/m³",
         Unit.Impulse => "N·s",
+        Unit.Stiffness => "N·m²",
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "has no symbol"),
     };
 }

@@ -13,9 +13,6 @@ internal sealed class ProgressLine(TextWriter? to) : IDisposable
     private readonly long began = Stopwatch.GetTimestamp();
     private string shown = "";
 
-    /// <summary>A bar on standard error, if a person sees it.</summary>
-    public static ProgressLine ForPerson() => new(Console.IsErrorRedirected ? null : Console.Error);
-
     /// <summary>Shows the share done.</summary>
     /// <param name="share">0 to 1; may be told from any thread and out of order.</param>
     /// <param name="elapsed">Time since the start; null to look at the clock.</param>
