@@ -1,0 +1,35 @@
+using System.Globalization;
+
+namespace Scribeline.Engine.Tables;
+
+/// <summary>A twist drill.</summary>
+/// <param name="Name">As it is called: "#29", "B", "5/32", "3.2 mm".</param>
+/// <param name="Family">number, letter, fraction or metric.</param>
+/// <param name="Diameter">m.</param>
+/// <param name="Source">Where the diameter comes from.</param>
+public sealed record Drill(string Name, string Family, double Diameter, string Source)
+{
+    /// <summary>Every drill up to an inch, thinnest first.</summary>
+    public static IReadOnlyList<Drill> All { get; } = Read();
+
+    /// <summary>The thinnest drill not below a diameter; null where it is beyond an inch.</summary>
+    /// <param name="diameter">m.</param>
+    /// <param name="inch">From the fractions and numbers of inch sets, or the metric ones.</param>
+    public static Drill? NotBelow(double diameter, bool inch) =>
+        All.FirstOrDefault(d => d.Family == "metric" != inch && d.Diameter >= diameter);
+
+    private static Drill[] Read()
+    {
+        using var stream = typeof(Drill).Assembly.GetManifestResourceStream("Scribeline.Engine.Tables.drills.csv")!;
+        using var reader = new StreamReader(stream);
+        reader.ReadLine();
+        List<Drill> drills = [];
+        while (reader.ReadLine() is { } line)
+        {
+            var cells = line.Split(',', 4);
+            drills.Add(new(cells[0], cells[1], 1e-3 * double.Parse(cells[2], CultureInfo.InvariantCulture), cells[3]));
+        }
+
+        return [.. drills.OrderBy(d => d.Diameter)];
+    }
+}
