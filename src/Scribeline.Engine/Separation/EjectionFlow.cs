@@ -1,0 +1,74 @@
+using Scribeline.Engine.Numerics;
+using static Scribeline.Engine.Separation.EjectionEquations;
+
+namespace Scribeline.Engine.Separation;
+
+/// <summary>Runs an ejection from ignition, phase by phase, until the gas is out or the joint has stayed shut.</summary>
+internal static class EjectionFlow
+{
+    /// <summary>After the coupler is out, and after burnout where it never is, s.</summary>
+    private const double Afterwards = 0.02;
+
+    /// <summary>Longest run, s; by then a bay has cooled many times over.</summary>
+    private const double Longest = 2;
+
+    private static readonly StepControl Control = new()
+    {
+        RelativeTolerance = 1e-8,
+        AbsoluteTolerance = [1e-13, 1e-13, 1e-13, 1e-6, 1e-11, 1e-9, 1e-7, 1e-7, 1e-7, 1e-7],
+        FirstStep = 1e-6,
+        MaxStep = 1e-3,
+    };
+
+    public static Ejection Fire(EjectionInputs inputs)
+    {
+        double[] y = new double[Count];
+        y[Web] = inputs.Powder.GrainRadius;
+        y[BayAir] = inputs.AirMass;
+        y[Temperature] = inputs.AmbientTemperature;
+        var webLeft = inputs.Powder.GrainRadius * Math.Cbrt(Math.Max(0, 1 - inputs.BurntShare));
+        var integrator = new OdeIntegrator<Tsitouras54>(Count, Control);
+        var trajectory = new Trajectory(Count);
+        var phase = EjectionPhase.Held;
+        double? released = null, burntOut = null, parted = null;
+        bool burning = inputs.ChargeMass > 0, stopped = false;
+        double time = 0, end = Longest;
+        ulong just = 0;
+        double[] stops = [inputs.FlameSpread];
+        if (!double.IsPositiveInfinity(inputs.PinForce) && new EjectionEquations(inputs, phase, burning).NetForce(y) >= 0)
+            (phase, released) = (EjectionPhase.Shearing, 0);
+
+        while (time < end && !stopped)
+        {
+            var equations = new EjectionEquations(inputs, phase, burning);
+            var run = integrator.Integrate(equations, time, end, y, stops, new EjectionEvents(equations, webLeft), trajectory, just);
+            time = run.Time;
+            if (run.Outcome != IntegrationOutcome.Event) break;
+            just = run.Event == EjectionEvents.BurntOut ? run.Events : 0;
+            switch (run.Event)
+            {
+                case EjectionEvents.BurntOut:
+                    (burning, burntOut) = (false, time);
+                    if (phase == EjectionPhase.Held) end = time + Afterwards;
+                    break;
+                case EjectionEvents.NextPhase:
+                    phase = Next(phase, inputs);
+                    if (phase == EjectionPhase.Shearing) (released, end) = (time, Longest);
+                    if (phase == EjectionPhase.Free) (parted, end) = (time, time + Afterwards);
+                    break;
+                default:
+                    stopped = true;
+                    break;
+            }
+        }
+
+        return new(inputs, trajectory, [.. y]) { ReleaseTime = released, BurnoutTime = burntOut, PartingTime = parted };
+    }
+
+    private static EjectionPhase Next(EjectionPhase phase, EjectionInputs inputs) => phase switch
+    {
+        EjectionPhase.Held => EjectionPhase.Shearing,
+        EjectionPhase.Shearing when inputs.PinTravel < inputs.Stroke => EjectionPhase.Sliding,
+        _ => EjectionPhase.Free,
+    };
+}
