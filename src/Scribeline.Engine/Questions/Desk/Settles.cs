@@ -30,7 +30,15 @@ public sealed class Settles : Question
             return draft.Done();
         }
 
-        var worst = ascent.MinBy(s => double.IsNaN(s.PitchDamping) ? double.NegativeInfinity : s.PitchDamping)!;
+        // Where it is unstable there is no oscillation, and no damping: a disturbance grows.
+        if (ascent.FirstOrDefault(s => double.IsNaN(s.PitchDamping)) is { } unstable)
+        {
+            draft.Find("least damping ratio", 0, Unit.Ratio, "settles.damping-least");
+            draft.Note($"It is unstable {unstable.Time:F2} s after ignition: a disturbance grows.");
+            return draft.Done();
+        }
+
+        var worst = ascent.MinBy(s => s.PitchDamping)!;
         ByHand(draft.Working, study, worst);
         var w = draft.Working;
         var Z = w.Simulated("Z", worst.PitchDamping, "", "damping ratio then, jet damping included", "linearised equations of the flight");
