@@ -21,7 +21,9 @@ internal sealed class FlightRecorder
         this.mostSteps = mostSteps;
         StepControl control = new()
         {
-            RelativeTolerance = relative, AbsoluteTolerance = [.. scale.Select(s => relative * s)], MaxSteps = mostSteps,
+            RelativeTolerance = relative,
+            AbsoluteTolerance = [.. scale.Select(s => relative * s)],
+            MaxSteps = mostSteps,
         };
         integrator = new(scale.Length, control);
         trajectory = new(scale.Length);

@@ -94,6 +94,7 @@ public sealed class SymmetryProperties
 
     private static FlightInputs At(double azimuth, double from) => Plain with
     {
-        Rail = Plain.Rail with { Azimuth = azimuth }, Wind = new(new PowerLawWind(6, from, 1.0 / 7)),
+        Rail = Plain.Rail with { Azimuth = azimuth },
+        Wind = new(new PowerLawWind(6, from, 1.0 / 7)),
     };
 }

@@ -13,19 +13,33 @@ internal static class SampleDesign
 
     public static NoseConeDesign Nose => new()
     {
-        Name = "Nose", At = "parts[0]", Shape = ProfileWord.VonKarman, Length = L("15 in"), Outside = L("3.12 in"), Wall = L("2.0 mm"),
-        Shoulder = new() { Length = L("3 in"), Outside = L("2.99 in"), Inside = L("2.83 in") }, Material = "glass epoxy",
-        Mass = M("318 g ± 2 g", Basis.Measured), Balance = L("9.4 in"),
+        Name = "Nose",
+        At = "parts[0]",
+        Shape = ProfileWord.VonKarman,
+        Length = L("15 in"),
+        Outside = L("3.12 in"),
+        Wall = L("2.0 mm"),
+        Shoulder = new() { Length = L("3 in"), Outside = L("2.99 in"), Inside = L("2.83 in") },
+        Material = "glass epoxy",
+        Mass = M("318 g ± 2 g", Basis.Measured),
+        Balance = L("9.4 in"),
     };
 
     public static TubeDesign Payload => new()
     {
-        Name = "Payload", At = "parts[1]", Length = L("20 in"), Outside = L("3.12 in"), Inside = L("3.00 in"), Material = "glass epoxy",
+        Name = "Payload",
+        At = "parts[1]",
+        Length = L("20 in"),
+        Outside = L("3.12 in"),
+        Inside = L("3.00 in"),
+        Material = "glass epoxy",
     };
 
     public static AltimeterBayDesign Bay => new()
     {
-        Name = "Bay", At = "parts[2]", Coupler = new() { Length = L("8 in"), Outside = L("2.99 in"), Inside = L("2.88 in") },
+        Name = "Bay",
+        At = "parts[2]",
+        Coupler = new() { Length = L("8 in"), Outside = L("2.99 in"), Inside = L("2.88 in") },
         Band = new() { Length = L("1 in"), Outside = L("3.12 in"), FromAftEnd = L("3.5 in") },
         Rods = new() { Thread = ThreadName.Read("1/4-20").Value!, Count = 2, Spacing = L("1-3/4 in") },
         Plates =
@@ -38,7 +52,12 @@ internal static class SampleDesign
 
     public static TubeDesign Booster => new()
     {
-        Name = "Booster", At = "parts[3]", Length = L("36 in"), Outside = L("3.12 in"), Wall = L("0.06 in"), Material = "glass epoxy",
+        Name = "Booster",
+        At = "parts[3]",
+        Length = L("36 in"),
+        Outside = L("3.12 in"),
+        Wall = L("0.06 in"),
+        Material = "glass epoxy",
         Fins =
         [
             new()
@@ -49,7 +68,11 @@ internal static class SampleDesign
         ],
         MotorMount = new()
         {
-            Inside = L("54.5 mm"), Wall = L("1.2 mm"), Length = L("16 in"), Material = "glass epoxy", At = "parts[3].motor mount",
+            Inside = L("54.5 mm"),
+            Wall = L("1.2 mm"),
+            Length = L("16 in"),
+            Material = "glass epoxy",
+            At = "parts[3].motor mount",
             Rings =
             [
                 new() { FromForwardEnd = L("1/2 in"), Thickness = L("1/4 in"), Material = "birch plywood" },

@@ -16,7 +16,9 @@ public sealed class CheckCases
 
     private static readonly RoundEarth Ball = new()
     {
-        Mass = Slug, DragArea = 0.1 * Math.PI * 0.25 * Foot * Foot / 4, Inertia = new(3.6 * SlugFoot2, 3.6 * SlugFoot2, 3.6 * SlugFoot2, 0, 0, 0),
+        Mass = Slug,
+        DragArea = 0.1 * Math.PI * 0.25 * Foot * Foot / 4,
+        Inertia = new(3.6 * SlugFoot2, 3.6 * SlugFoot2, 3.6 * SlugFoot2, 0, 0, 0),
     };
 
     private static readonly RoundEarth Brick = new()

@@ -15,7 +15,12 @@ public sealed class ClosedFormFlights
 
     private static readonly BenchModel Rocket = new()
     {
-        GravityAtPad = G, Density = 1.225, Cd = 0.5, BurntMass = 4.5, Propellant = 1.5, Curve = BenchModel.Constant(980.665, 3),
+        GravityAtPad = G,
+        Density = 1.225,
+        Cd = 0.5,
+        BurntMass = 4.5,
+        Propellant = 1.5,
+        Curve = BenchModel.Constant(980.665, 3),
     };
 
     [Fact]

@@ -16,7 +16,11 @@ public sealed class FlatFrameCases
 
     private static readonly BenchModel Ball = new()
     {
-        BurntMass = Slug, Cd = 0.1, Area = Math.PI * 0.25 * Foot * Foot / 4, Density = null, EarthRate = new(0, Omega, 0),
+        BurntMass = Slug,
+        Cd = 0.1,
+        Area = Math.PI * 0.25 * Foot * Foot / 4,
+        Density = null,
+        EarthRate = new(0, Omega, 0),
         GravityLaw = h => Mu / ((A + h) * (A + h)) * (1 + 1.5 * Wgs84.J2 * A * A / ((A + h) * (A + h))) - Omega * Omega * (A + h),
     };
 

@@ -11,7 +11,11 @@ public sealed class RailChecks
 
     private static readonly BenchModel Rocket = new()
     {
-        GravityAtPad = G, BurntMass = 5, CentreOfMass = 1, Inertia = new(0.02, 1.5, 1.5, 0, 0, 0), Curve = BenchModel.Constant(500, 3),
+        GravityAtPad = G,
+        BurntMass = 5,
+        CentreOfMass = 1,
+        Inertia = new(0.02, 1.5, 1.5, 0, 0, 0),
+        Curve = BenchModel.Constant(500, 3),
         Nozzle = new(1.6),
     };
 

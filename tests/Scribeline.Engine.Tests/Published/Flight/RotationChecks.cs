@@ -13,8 +13,14 @@ public sealed class RotationChecks
     /// <summary>Nose 0.9 m ahead with slope 2, fins 0.475 m behind with slope 8; centre of mass at station 1 m.</summary>
     private static readonly BenchModel Finned = new()
     {
-        Density = 1.225, BurntMass = 1e9, CentreOfMass = 1, CentreOfPressure = 1.2, Slope = 10,
-        Sum1 = 2 * 0.1 + 8 * 1.475, Sum2 = 2 * 0.01 + 8 * 1.475 * 1.475, Inertia = new(0.02, 1.5, 1.5, 0, 0, 0),
+        Density = 1.225,
+        BurntMass = 1e9,
+        CentreOfMass = 1,
+        CentreOfPressure = 1.2,
+        Slope = 10,
+        Sum1 = 2 * 0.1 + 8 * 1.475,
+        Sum2 = 2 * 0.01 + 8 * 1.475 * 1.475,
+        Inertia = new(0.02, 1.5, 1.5, 0, 0, 0),
     };
 
     [Fact]
@@ -94,7 +100,9 @@ public sealed class RotationChecks
     {
         BenchModel model = Finned with
         {
-            Curve = BenchModel.Constant(500, 3), Propellant = 1.5, Nozzle = new(1.8),
+            Curve = BenchModel.Constant(500, 3),
+            Propellant = 1.5,
+            Nozzle = new(1.8),
         };
         Holds("D13", Tilted(model, 1e-3).At(1e-6).PitchDamping, 1e-6);
     }
@@ -133,8 +141,12 @@ public sealed class RotationChecks
     {
         BenchModel model = new()
         {
-            BurntMass = 8, Propellant = 2, Inertia = new(1, 2, 2, 0, 0, 0), PropellantGyration = 0.25,
-            Curve = BenchModel.Constant(100, 4), Nozzle = new(1),
+            BurntMass = 8,
+            Propellant = 2,
+            Inertia = new(1, 2, 2, 0, 0, 0),
+            PropellantGyration = 0.25,
+            Curve = BenchModel.Constant(100, 4),
+            Nozzle = new(1),
         };
         FlightState<Scalar> state = new(
             new(0, 0, 1000), new(0, 0, 10), Quaternion<Scalar>.Identity, new(0, 0.1, -0.05), 0);
@@ -159,7 +171,10 @@ public sealed class RotationChecks
     {
         BenchModel model = new()
         {
-            BurntMass = 5, Inertia = new(0.02, 1.5, 1.5, 0, 0, 0), Curve = BenchModel.Constant(500, 1), CentreOfMass = 1,
+            BurntMass = 5,
+            Inertia = new(0.02, 1.5, 1.5, 0, 0, 0),
+            Curve = BenchModel.Constant(500, 1),
+            CentreOfMass = 1,
         };
 
         // A side force towards z behind the centre lifts the nose away from z, about +y; a push along x at +y turns it about −z.

@@ -20,8 +20,14 @@ public sealed class WeathercockCheck
         double c1 = inertia * frequency * frequency, c2 = 2 * damping * frequency * inertia;
         BenchModel model = new()
         {
-            GravityAtPad = G, Density = 1.225, BurntMass = mass, Inertia = new(inertia, inertia, inertia, 0, 0, 0), EastWind = 5,
-            Curve = BenchModel.Constant(8 * mass * G, 5), Slope = slope, CentreOfPressure = c1 / (0.5 * 1.225 * v0 * v0 * area * slope),
+            GravityAtPad = G,
+            Density = 1.225,
+            BurntMass = mass,
+            Inertia = new(inertia, inertia, inertia, 0, 0, 0),
+            EastWind = 5,
+            Curve = BenchModel.Constant(8 * mass * G, 5),
+            Slope = slope,
+            CentreOfPressure = c1 / (0.5 * 1.225 * v0 * v0 * area * slope),
             Sum2 = c2 / (0.5 * 1.225 * v0 * area),
         };
 
