@@ -107,13 +107,21 @@ public static class DesignSchema
         ValueForm.Count => new() { ["type"] = "integer" },
         ValueForm.YesNo => new() { ["enum"] = new JsonArray(true, false, "yes", "no") },
         ValueForm.Word => new() { ["enum"] = Strings(RecordShape.Words(value.Type).Select(w => w.Word)) },
-        ValueForm.Measure => Measured(value),
+        ValueForm.Measure => Measured(value, definitions),
         ValueForm.Readable => Readable(value, definitions),
         ValueForm.File => new() { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "string", ["description"] = "Name of a file." }, Value(value.Held!, definitions)) },
         ValueForm.Limits => new() { ["type"] = "object", ["additionalProperties"] = new JsonObject { ["type"] = new JsonArray("string", "number") } },
         ValueForm.Thrust => new() { ["type"] = "array", ["items"] = Define(typeof(ThrustPointDesign), definitions) },
         _ => Define(value.Type, definitions),
     };
+
+    // Defined once for each kind of quantity.
+    private static JsonObject Measured(ValueShape value, SortedDictionary<string, JsonNode> definitions)
+    {
+        var name = "quantity-" + value.Dimension!.Name[(value.Dimension.Name.IndexOf(' ', StringComparison.Ordinal) + 1)..].Replace(' ', '-');
+        if (!definitions.ContainsKey(name)) definitions[name] = Measured(value);
+        return new() { ["$ref"] = $"#/$defs/{name}" };
+    }
 
     private static JsonObject Measured(ValueShape value)
     {
