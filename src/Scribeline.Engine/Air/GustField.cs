@@ -7,7 +7,7 @@ namespace Scribeline.Engine.Air;
 /// One frozen realisation of Dryden turbulence by height: drawn once on a fixed grid, then only interpolated, so that the step of an
 /// integrator cannot change it. A vertical path crosses it: components along and across the mean wind have the spectrum across
 /// the path, the vertical component that along the path. Each step of the grid is the exact one of the process with the scales at its middle.
-/// Values are linear between grid heights and held above the top, which should lie above the flight.
+/// Between grid heights values follow a smooth cubic; they are held above the top, which should lie above the flight.
 /// Source: MIL-F-8785C (1980) spectra and scales, see <see cref="GustSpectrum"/> and <see cref="GustScales"/>.
 /// </summary>
 public sealed record GustField
@@ -67,10 +67,19 @@ public sealed record GustField
         var i = T.Floor(x);
         var j = T.Min(i + T.From(1), last);
         var share = x - i;
+        var before = T.Max(i - T.From(1), T.From(0));
+        var after = T.Min(j + T.From(1), last);
+        var (half, two, three, four, five) = (T.From(0.5), T.From(2), T.From(3), T.From(4), T.From(5));
+
+        // Cubic with the mean slope of its neighbours at each grid height (Catmull and Rom, 1974): smooth, so that integrators need not stop there.
         T Between(double[] values)
         {
-            var low = T.Gather(values, i);
-            return low + (share * (T.Gather(values, j) - low));
+            var (a, b) = (T.Gather(values, before), T.Gather(values, i));
+            var (c, d) = (T.Gather(values, j), T.Gather(values, after));
+            var linear = c - a;
+            var square = (two * a) - (five * b) + (four * c) - d;
+            var cube = (three * (b - c)) + d - a;
+            return b + (half * share * (linear + (share * (square + (share * cube)))));
         }
         return (Between(east), Between(north), Between(up));
     }

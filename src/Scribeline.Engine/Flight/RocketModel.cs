@@ -12,7 +12,7 @@ internal readonly struct RocketModel : IFlightModel
 {
     private readonly AeroTable aerodynamics;
     private readonly MassHistory mass;
-    private readonly ThrustCurve curve;
+    private readonly ThrustHistory curve;
     private readonly DayAir air;
     private readonly AirMotion wind;
     private readonly SiteGravity gravity;

@@ -21,7 +21,7 @@ namespace Scribeline.Engine.Motors;
 /// <param name="Basis">How masses and thrust are known.</param>
 public sealed record Motor(
     string Name,
-    ThrustCurve Curve,
+    ThrustHistory Curve,
     double Diameter,
     double Length,
     double LoadedMass,

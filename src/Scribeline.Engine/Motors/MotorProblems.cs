@@ -9,7 +9,7 @@ public static class MotorProblems
     /// <summary>Exhaust velocities between which a solid motor is believed, m/s (82 to 306 s of specific impulse; common practice).</summary>
     public const double LowestExhaustVelocity = 800, HighestExhaustVelocity = 3000;
 
-    /// <summary>The problems of a thrust table; empty when a <see cref="ThrustCurve"/> can be made of it and makes sense.</summary>
+    /// <summary>The problems of a thrust table; empty when a <see cref="ThrustHistory"/> can be made of it and makes sense.</summary>
     public static ValueList<Problem> In(ValueList<ThrustPoint> points)
     {
         List<Problem> problems = [];

@@ -13,7 +13,7 @@ public static class MotorVariant
     {
         var thrustFactor = impulseFactor / burnTimeFactor;
         var points = motor.Curve.Points.Select(p => new ThrustPoint(p.Time * burnTimeFactor, p.Thrust * thrustFactor));
-        return motor with { Curve = new ThrustCurve(points.ToValueList()) };
+        return motor with { Curve = new ThrustHistory(points.ToValueList()) };
     }
 
     /// <summary>

@@ -11,7 +11,7 @@ internal static class DayResolver
 {
     // Turbulence is drawn to this height on a grid of this spacing, m.
     private const double GustTop = 3000;
-    private const double GustSpacing = 6;
+    private const double GustSpacing = 15;
     private const double TwentyFeet = 6.096;
 
     /// <summary>The day; null where something is missing (named in <paramref name="missing"/>) or wrong.</summary>

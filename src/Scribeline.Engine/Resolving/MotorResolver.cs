@@ -38,7 +38,7 @@ public static class MotorResolver
         var (loaded, propellant) = Masses(design, draw)!.Value;
         return new(
             design.Name,
-            new ThrustCurve(points),
+            new ThrustHistory(points),
             draw(design.Diameter),
             draw(design.Length),
             loaded,

@@ -23,7 +23,7 @@ internal static class SampleRocket
     public static AeroTable Table { get; } = AeroTable.Build(Shape);
 
     public static Motor Motor { get; } = new(
-        "K700", new ThrustCurve([new(0.02, 500), new(0.1, 820), new(0.5, 900), new(1.2, 840), new(1.8, 700), new(2.2, 560), new(2.5, 300), new(2.7, 0)]),
+        "K700", new ThrustHistory([new(0.02, 500), new(0.1, 820), new(0.5, 900), new(1.2, 840), new(1.8, 700), new(2.2, 560), new(2.5, 300), new(2.7, 0)]),
         0.054, 0.4, 1.5, 0.85, null, null, 0.03, [10], false, Basis.Measured);
 
     public static MassHistory Mass { get; } = MassHistory.Of(

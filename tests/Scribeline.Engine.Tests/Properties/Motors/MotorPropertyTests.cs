@@ -8,12 +8,12 @@ namespace Scribeline.Engine.Tests.Properties.Motors;
 
 public class MotorPropertyTests
 {
-    private static readonly Gen<ThrustCurve> Curves =
+    private static readonly Gen<ThrustHistory> Curves =
         Gen.Select(Gen.Double[0.01, 0.5], Gen.Double[1, 2000]).Array[1, 30].Select(rows =>
         {
             var time = 0.0;
             var points = rows.Select(r => new ThrustPoint(time += r.Item1, r.Item2)).ToList();
-            return new ThrustCurve(points.Append(new(time + 0.1, 0)).ToValueList());
+            return new ThrustHistory(points.Append(new(time + 0.1, 0)).ToValueList());
         });
 
     private static readonly Gen<Motor> Motors =

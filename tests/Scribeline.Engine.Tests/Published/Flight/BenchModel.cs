@@ -16,7 +16,7 @@ internal readonly record struct BenchModel() : IFlightModel
 
     public Vector3<Scalar> EarthRate { get; init; }
 
-    public ThrustCurve? Curve { get; init; }
+    public ThrustHistory? Curve { get; init; }
 
     /// <summary>After burnout, kg.</summary>
     public double BurntMass { get; init; } = 1;
@@ -69,7 +69,7 @@ internal readonly record struct BenchModel() : IFlightModel
 
     public double[] Knots => Curve is null ? [] : [.. Curve.Points.Select(p => p.Time)];
 
-    public static ThrustCurve Constant(double thrust, double duration) => new([new(0, thrust), new(duration, thrust)]);
+    public static ThrustHistory Constant(double thrust, double duration) => new([new(0, thrust), new(duration, thrust)]);
 
     public T Thrust<T>(T time)
         where T : struct, IReal<T> => Curve is null ? T.From(0) : Curve.ThrustAt(time);

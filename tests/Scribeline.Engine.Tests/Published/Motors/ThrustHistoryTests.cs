@@ -5,14 +5,14 @@ using Scribeline.Engine.Quantities;
 namespace Scribeline.Engine.Tests.Published.Motors;
 
 /// <summary>Thrust curves whose impulse, burn time and average follow in closed form from their shape.</summary>
-public class ThrustCurveTests
+public class ThrustHistoryTests
 {
     // A trapezoid: up to 1000 N in 0.1 s, level to 1.9 s, down to 0 at 2.0 s. Area 1000 (2.0 - 0.1) = 1900 N s.
     // 5 % of 1000 N is met at 0.005 s and left at 1.995 s; the two corners cut off hold 2 * 50 * 0.005/2 = 0.25 N s.
     [Fact]
     public void Trapezoid()
     {
-        var curve = new ThrustCurve([new(0.1, 1000), new(1.9, 1000), new(2, 0)]);
+        var curve = new ThrustHistory([new(0.1, 1000), new(1.9, 1000), new(2, 0)]);
         Assert.Equal(1900, curve.TotalImpulse, 1e-9);
         Assert.Equal(1000, curve.MaximumThrust);
         Assert.Equal(0.005, curve.BurnStart, 1e-12);
@@ -31,7 +31,7 @@ public class ThrustCurveTests
     [Fact]
     public void Falling_triangle()
     {
-        var curve = new ThrustCurve([new(0, 300), new(4, 0)]);
+        var curve = new ThrustHistory([new(0, 300), new(4, 0)]);
         Assert.Equal(600, curve.TotalImpulse, 1e-12);
         Assert.Equal(3.8, curve.BurnTime, 1e-12);
         Assert.Equal(600 * (1 - 0.0025) / 3.8, curve.AverageThrust, 1e-9);
@@ -42,7 +42,7 @@ public class ThrustCurveTests
     // Thrust that rises through the first half second: 0.5 s lies between points.
     [Fact]
     public void Initial_thrust_between_points() =>
-        Assert.Equal(250, new ThrustCurve([new(0, 0), new(1, 500), new(2, 0)]).InitialThrust, 1e-9);
+        Assert.Equal(250, new ThrustHistory([new(0, 0), new(1, 500), new(2, 0)]).InitialThrust, 1e-9);
 
     // Designation: K600-12, K600-0, K600-P by NFPA 1125 (from memory); 1900 N s is K.
     [Fact]
@@ -104,6 +104,6 @@ public class ThrustCurveTests
         Assert.Single(MotorProblems.In(good with { Plugged = true, Delays = [10] }));
     }
 
-    private static Motor Of(ThrustCurve curve) =>
+    private static Motor Of(ThrustHistory curve) =>
         new("Test", curve, 0.075, 0.6, 3, 1, 0.3, 0.3, null, [], false, Basis.Measured);
 }

@@ -9,14 +9,14 @@ namespace Scribeline.Engine.Motors;
 /// Burn time and average thrust by the usual definition of the testing standards: from 5 % of the highest thrust, first reached, to
 /// 5 % last passed (NFPA 1125, from memory).
 /// </summary>
-public sealed record ThrustCurve
+public sealed record ThrustHistory
 {
     private readonly Breakpoints segments;
     private readonly double[] time, thrust, slope, impulse;
 
     /// <param name="points">Two or more, times ascending from 0 or later; see <see cref="MotorProblems"/> for what makes sense.</param>
     /// <exception cref="ArgumentException">Fewer than two points, times that do not ascend, or a time below 0.</exception>
-    public ThrustCurve(ValueList<ThrustPoint> points)
+    public ThrustHistory(ValueList<ThrustPoint> points)
     {
         Points = points;
         if (points.Count < 2 || points[0].Time < 0) throw new ArgumentException("Two or more points from time 0 on are needed.", nameof(points));
@@ -89,7 +89,7 @@ public sealed record ThrustCurve
     }
 
     /// <inheritdoc/>
-    public bool Equals(ThrustCurve? other) => other is not null && Points.Equals(other.Points);
+    public bool Equals(ThrustHistory? other) => other is not null && Points.Equals(other.Points);
 
     /// <inheritdoc/>
     public override int GetHashCode() => Points.GetHashCode();
