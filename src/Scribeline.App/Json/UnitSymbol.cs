@@ -22,6 +22,7 @@ internal static class UnitSymbol
         Unit.Frequency => "Hz",
         Unit.Temperature => "K",
         Unit.Density => "kg/m³",
+        Unit.Powder => "kg",
         Unit.Impulse => "N·s",
         Unit.Stiffness => "N·m²",
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "has no symbol"),

@@ -25,6 +25,12 @@ internal sealed class Draft(Question question, Study study)
     /// <summary>Whether nothing has been found yet.</summary>
     public bool IsEmpty => findings.Count == 0;
 
+    /// <summary>Number of values so far.</summary>
+    public int Count => findings.Count;
+
+    /// <summary>Least value judged against a limit, of those added after the first <paramref name="from"/>; NaN for none.</summary>
+    public double Weakest(string limit, int from) => findings.Skip(from).Where(f => f.Limit?.Id == limit).Select(f => f.Value).DefaultIfEmpty(double.NaN).Min();
+
     /// <summary>Adds a remark.</summary>
     public void Note(string sentence) => notes.Add(sentence);
 

@@ -12,8 +12,11 @@ public static class Questionnaire
         new ThrustToWeight(), new RailExit(), new Stable(), new Settles(), new HowHigh(), new HowFast(), new Flutter(), new Delay(), new Descends(), new LandsSoft(),
     ];
 
+    /// <summary>The questions of coming apart.</summary>
+    public static IReadOnlyList<Question> Apart { get; } = [new HoldsThroughDrogue(), new LetsGo(), new BurstsNothing()];
+
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Question> All { get; } = [new Weight(), new Engagement(), new Stack(), .. Flight, new Today()];
+    public static IReadOnlyList<Question> All { get; } = [new Weight(), new Engagement(), new Stack(), .. Flight, .. Apart, new Today()];
 
     /// <summary>The question with this id, or null.</summary>
     public static Question? Named(string id) => All.FirstOrDefault(q => q.Id == id);

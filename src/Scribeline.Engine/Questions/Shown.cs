@@ -41,6 +41,7 @@ public static class Shown
         Unit.Mass => inch
             ? Math.Abs(value) < 0.45359237 ? new("oz", 16 / 0.45359237, 4, 2) : new("lb", 1 / 0.45359237, 4, 2)
             : Math.Abs(value) < 1 ? new("g", 1000, 4, 0) : new("kg", 1, 4, 3),
+        Unit.Powder => new("g", 1000, 3, 2),
         Unit.Inertia => new("kg·m²", 1, 4, 6),
         Unit.Time => new("s", 1, 4, 2),
         Unit.Speed => inch ? new("ft/s", 1 / 0.3048, 4, 1) : new("m/s", 1, 4, 1),

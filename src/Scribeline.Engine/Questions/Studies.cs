@@ -33,7 +33,7 @@ public sealed class Studies
     /// <summary>The study of case 0, 1, 2 ...: tolerances drawn, the wind gusting; null where the drawn values do not make a rocket.</summary>
     public Study? Case(int number)
     {
-        var resolution = DesignResolver.Resolve(design, Draws.Case(seed, number), new RandomStream(seed + (ulong)number, "turbulence"));
+        var resolution = DesignResolver.Resolve(design, Draws.Case(seed, number), new RandomStream(seed + (ulong)number, "turbulence"), Nominal?.Rocket.Separation.Charges);
         return resolution.Problems.Count > 0 ? null : Of(resolution, new ResultCache(2), isSample: true);
     }
 

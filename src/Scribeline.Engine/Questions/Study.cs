@@ -12,7 +12,7 @@ namespace Scribeline.Engine.Questions;
 /// <summary>
 /// One rocket on one day; its results are computed once, when first asked for, and long ones are kept by the value of their inputs.
 /// </summary>
-public sealed class Study
+public sealed partial class Study
 {
     /// <summary>Airspeed below which the air no longer steers a coasting rocket, m/s: that of the customary rail exit.</summary>
     public const double SlowAirspeed = 15.24;

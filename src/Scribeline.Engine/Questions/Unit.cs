@@ -24,6 +24,9 @@ public enum Unit
     /// <summary>kg.</summary>
     Mass,
 
+    /// <summary>Mass of a charge, kg; shown in g.</summary>
+    Powder,
+
     /// <summary>kg·m².</summary>
     Inertia,
 

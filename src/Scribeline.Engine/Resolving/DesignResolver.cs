@@ -2,6 +2,7 @@ using Scribeline.Engine.Design;
 using Scribeline.Engine.Numerics;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Recovery;
+using Scribeline.Engine.Separation;
 
 namespace Scribeline.Engine.Resolving;
 
@@ -12,7 +13,8 @@ public static class DesignResolver
     /// <param name="design">As typed, its files read.</param>
     /// <param name="draw">Value to take for a measure, see <see cref="Draws"/>.</param>
     /// <param name="gusts">Stream of the turbulence; null for the mean wind alone.</param>
-    public static Resolution Resolve(RocketDesign design, Func<IMeasure, double> draw, RandomStream? gusts = null)
+    /// <param name="chosen">Charges chosen for the design as typed, when this is a case of it; null to choose them now.</param>
+    public static Resolution Resolve(RocketDesign design, Func<IMeasure, double> draw, RandomStream? gusts = null, ValueList<ChargeLoad>? chosen = null)
     {
         List<Problem> problems = [];
         List<string> missing = [], recovery = [];
@@ -28,10 +30,17 @@ public static class DesignResolver
         if (vehicle.MotorPart < 0) missing.Add("parts: a motor mount");
         if (vehicle.GuideStations().Length < 2) missing.Add("parts: rail guides, at least two");
         var canopies = design.Stowed.Where(s => s.Canopy is not null).Select(s => CanopyResolver.Resolve(s.Canopy!, s.In, draw, recovery)).OfType<Canopy>().ToValueList();
-        var firings = new FiringResolver(design, vehicle, canopies.Select(c => c.Name).ToValueList(), draw, problems).Resolve();
+        var firing = new FiringResolver(design, vehicle, canopies.Select(c => c.Name).ToValueList(), draw, problems);
+        var firings = firing.Resolve();
         if (design.Firing.Count == 0) recovery.Add("firing: an altimeter with the charges it fires");
         if (canopies.Count == 0 && recovery.Count == 0) recovery.Add("stowed: a canopy");
-        var rocket = new Rocket(design.Name, design.Display == DisplaySystem.Inch, vehicle, canopies, firings, design.DragScale is { } scale ? draw(scale) : 1, recovery.ToValueList(), airframe.Open, airframe.Assumed, limits);
+        var gear = new SeparationResolver(design, vehicle, draw).Resolve();
+        var coldest = day?.Air.At<Scalar>(day.Air.Elevation).Temperature ?? double.PositiveInfinity;
+        var charges = new ChargeResolver(design, vehicle, motor, firing, gear, limits, coldest, draw).Resolve(chosen);
+        var rocket = new Rocket(design.Name, design.Display == DisplaySystem.Inch, vehicle, canopies, firings, design.DragScale is { } scale ? draw(scale) : 1, recovery.ToValueList(), airframe.Open, airframe.Assumed, limits)
+        {
+            Separation = gear with { Charges = charges },
+        };
         return new(rocket, motor, missing.Count > 0 ? null : day, missing.ToValueList(), problems.ToValueList());
     }
 }

@@ -13,6 +13,28 @@ internal sealed class FiringResolver(RocketDesign design, Vehicle vehicle, Value
     /// <summary>Every firing, in the order of the file.</summary>
     public ValueList<Firing> Resolve() => design.Firing.SelectMany(Channels).OfType<Firing>().ToValueList();
 
+    /// <summary>The bay a charge fills and the joint it opens; null where it opens none.</summary>
+    public (Bay Bay, int Joint)? Opens(ChargeDesign charge)
+    {
+        var bay = BayOf(charge);
+        if (bay is null || bay.Opens.Count == 0) return null;
+
+        // Of two joints on one bay the one further from the plate the charge sits on is pushed open.
+        return (bay, bay.Forward.Name == charge.On ? bay.Opens[^1] : bay.Opens[0]);
+    }
+
+    /// <summary>Index of the part a cord ties to: by the name of the part, of a plate in it, or Motor; null where nothing has that name.</summary>
+    public static int? PartOf(Vehicle vehicle, string tie)
+    {
+        if (tie == "Motor") return vehicle.MotorPart >= 0 ? vehicle.MotorPart : null;
+        for (var i = 0; i < vehicle.Parts.Count; i++)
+        {
+            if (vehicle.Parts[i].Name == tie || vehicle.Parts[i].Fittings.Any(f => f.Name == tie)) return i;
+        }
+
+        return null;
+    }
+
     private IEnumerable<Firing?> Channels(FiringDesign altimeter)
     {
         var name = altimeter.Altimeter ?? "Motor";
@@ -28,16 +50,13 @@ internal sealed class FiringResolver(RocketDesign design, Vehicle vehicle, Value
     {
         // A name that nothing has is reported by the checks of the design.
         if (design.Charges.FirstOrDefault(c => c.Name == chargeName) is not { } charge) return null;
-        var bay = BayOf(charge);
-        if (bay is null || bay.Opens.Count == 0)
+        if (Opens(charge) is not { } opens)
         {
             problems.Add(new Problem(charge.At, $"The gas of charge {charge.Name} opens no joint: nothing that lets go closes the bay in {charge.Into}.", "Give the joint at that end the kind pinned or sliding, or put the charge into another part."));
             return null;
         }
 
-        // Of two joints on one bay the one further from the plate the charge sits on is pushed open.
-        var joint = bay.Forward.Name == charge.On ? bay.Opens[^1] : bay.Opens[0];
-        return new($"{altimeter}: {charge.Name}", trigger, joint, Tethered(joint), Freed(bay));
+        return new($"{altimeter}: {charge.Name}", trigger, opens.Joint, Tethered(opens.Joint), Freed(opens.Bay));
     }
 
     private Bay? BayOf(ChargeDesign charge)
@@ -76,16 +95,7 @@ internal sealed class FiringResolver(RocketDesign design, Vehicle vehicle, Value
 
     private IEnumerable<CordDesign> Cords() => design.Stowed.Select(s => s.Cord).OfType<CordDesign>();
 
-    private int? PartOf(string tie)
-    {
-        if (tie == "Motor") return vehicle.MotorPart >= 0 ? vehicle.MotorPart : null;
-        for (var i = 0; i < vehicle.Parts.Count; i++)
-        {
-            if (vehicle.Parts[i].Name == tie || vehicle.Parts[i].Fittings.Any(f => f.Name == tie)) return i;
-        }
-
-        return null;
-    }
+    private int? PartOf(string tie) => PartOf(vehicle, tie);
 
     private int Index(string part) => Math.Max(0, vehicle.Parts.Select((p, i) => (p.Name, i)).FirstOrDefault(x => x.Name == part).i);
 

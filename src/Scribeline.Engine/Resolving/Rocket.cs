@@ -2,6 +2,7 @@ using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Flight;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Recovery;
+using Scribeline.Engine.Separation;
 
 namespace Scribeline.Engine.Resolving;
 
@@ -17,7 +18,11 @@ namespace Scribeline.Engine.Resolving;
 /// <param name="Assumed">Defaults that stand in for what was left out.</param>
 /// <param name="Limits">The builder's own limits.</param>
 public sealed record Rocket(
-    string Name, bool Inch, Vehicle Vehicle, ValueList<Canopy> Canopies, ValueList<Firing> Firings, double DragScale, ValueList<string> RecoveryMissing, ValueList<Problem> Open, ValueList<Problem> Assumed, ValueList<OwnLimit> Limits);
+    string Name, bool Inch, Vehicle Vehicle, ValueList<Canopy> Canopies, ValueList<Firing> Firings, double DragScale, ValueList<string> RecoveryMissing, ValueList<Problem> Open, ValueList<Problem> Assumed, ValueList<OwnLimit> Limits)
+{
+    /// <summary>What holds joints, opens them and ties pieces.</summary>
+    public SeparationGear Separation { get; init; } = SeparationGear.None;
+}
 
 /// <summary>One charge fired by one channel of one altimeter, or by the motor.</summary>
 /// <param name="Name">For events, for example "Primary: Drogue A".</param>

@@ -12,22 +12,14 @@ internal static class EjectionFlow
     /// <summary>Longest run, s; by then a bay has cooled many times over.</summary>
     private const double Longest = 2;
 
-    private static readonly StepControl Control = new()
-    {
-        RelativeTolerance = 1e-8,
-        AbsoluteTolerance = [1e-13, 1e-13, 1e-13, 1e-6, 1e-11, 1e-9, 1e-7, 1e-7, 1e-7, 1e-7],
-        FirstStep = 1e-6,
-        MaxStep = 1e-3,
-    };
-
-    public static Ejection Fire(EjectionInputs inputs)
+    public static Ejection Fire(EjectionInputs inputs, double tolerance)
     {
         double[] y = new double[Count];
         y[Web] = inputs.Powder.GrainRadius;
         y[BayAir] = inputs.AirMass;
         y[Temperature] = inputs.AmbientTemperature;
         var webLeft = inputs.Powder.GrainRadius * Math.Cbrt(Math.Max(0, 1 - inputs.BurntShare));
-        var integrator = new OdeIntegrator<Tsitouras54>(Count, Control);
+        var integrator = new OdeIntegrator<Tsitouras54>(Count, Control(tolerance));
         var trajectory = new Trajectory(Count);
         var phase = EjectionPhase.Held;
         double? released = null, burntOut = null, parted = null;
@@ -63,6 +55,23 @@ internal static class EjectionFlow
         }
 
         return new(inputs, trajectory, [.. y]) { ReleaseTime = released, BurnoutTime = burntOut, PartingTime = parted };
+    }
+
+    // Absolute tolerances belong to the sizes at hand: webs of 0.1 mm, grams, kelvins, centimetres, joules.
+    private static StepControl Control(double tolerance)
+    {
+        var scale = tolerance / 1e-8;
+        return new()
+        {
+            RelativeTolerance = tolerance,
+            AbsoluteTolerance =
+            [
+                1e-13 * scale, 1e-13 * scale, 1e-13 * scale, 1e-6 * scale, 1e-11 * scale, 1e-9 * scale, 1e-7 * scale, 1e-7 * scale, 1e-7 * scale,
+                1e-7 * scale,
+            ],
+            FirstStep = 1e-6,
+            MaxStep = 1e-3,
+        };
     }
 
     private static EjectionPhase Next(EjectionPhase phase, EjectionInputs inputs) => phase switch

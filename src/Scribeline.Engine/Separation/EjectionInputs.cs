@@ -89,5 +89,6 @@ public sealed record EjectionInputs
     public double AirMass => AmbientPressure * FreeVolume / (AirGasConstant * AmbientTemperature);
 
     /// <summary>Solves the ejection.</summary>
-    public Ejection Fire() => EjectionFlow.Fire(this);
+    /// <param name="tolerance">Relative error allowed in a step; 1e-5 serves where many are fired.</param>
+    public Ejection Fire(double tolerance = 1e-8) => EjectionFlow.Fire(this, tolerance);
 }

@@ -1,0 +1,57 @@
+using Scribeline.Engine.Airframe;
+using Scribeline.Engine.Flight;
+using Scribeline.Engine.Numerics;
+using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Separation;
+
+namespace Scribeline.Engine.Questions;
+
+/// <content>What the charges do.</content>
+public sealed partial class Study
+{
+    private ValueList<ChargeFiring>? chargeFirings;
+
+    /// <summary>Every charge fired alone at its place in the flight, in the order of the file; those that lack an input are left out.</summary>
+    public ValueList<ChargeFiring> ChargeFirings =>
+        LazyInitializer.EnsureInitialized(ref chargeFirings, () => Rocket.Separation.Charges.Select(FireAlone).OfType<ChargeFiring>().ToValueList());
+
+    /// <summary>Of pins and joints: that of the air at the pad, K, since the climb is too short to cool them.</summary>
+    public double PinTemperature => Air.At<Scalar>(Air.Elevation).Temperature;
+
+    /// <summary>The bay a charge fills; null where the airframe has none there.</summary>
+    public Bay? BayOf(ChargeLoad charge) => Bays.FirstOrDefault(b => b.Forward.Name == charge.Forward && b.Aft.Name == charge.Aft);
+
+    /// <summary>When a joint first opens in the flight, s after ignition; null where it never does.</summary>
+    public double? OpeningTime(int joint) => Flight.Events
+        .Where(e => e.Kind == FlightEventKind.Charge && Rocket.Firings.Any(f => f.Joint == joint && f.Name == e.Name))
+        .Select(e => (double?)e.Time).Min();
+
+    /// <summary>Joints that have opened before another does, nose to tail.</summary>
+    public IEnumerable<int> OpenedBefore(int joint) => Rocket.Firings.Select(f => f.Joint).Distinct().Order()
+        .Where(j => j != joint && OpeningTime(j) is { } other && other < (OpeningTime(joint) ?? double.PositiveInfinity));
+
+    /// <summary>An ejection, kept by the value of its inputs.</summary>
+    public Ejection Fire(EjectionInputs inputs) => cache.Get(inputs, i => i.Fire(IsSample ? 1e-5 : 1e-8));
+
+    private ChargeFiring? FireAlone(ChargeLoad charge)
+    {
+        if (charge.Mass is not { } mass || BayOf(charge) is not { FreeVolume: > 0 } bay || Rocket.Separation.Of(charge.Joint) is not { } held) return null;
+        var joint = Vehicle.Joints[charge.Joint];
+        var pieces = Vehicle.PiecesAfter(OpenedBefore(charge.Joint).Append(charge.Joint));
+        var (ahead, behind) = (pieces.First(p => p.Last == charge.Joint), pieces.First(p => p.First == charge.Joint + 1));
+        var fired = Flight.Events.FirstOrDefault(e => e.Kind == FlightEventKind.Charge && e.Name.EndsWith($": {charge.Name}", StringComparison.Ordinal));
+        var height = Math.Max((fired?.At ?? Flight.Apogee)?.Height ?? 0, 0);
+        var air = Air.At<Scalar>(Air.Elevation + height);
+        var friction = Math.Max(held.Friction.Force, 0);
+        var inputs = new EjectionInputs
+        {
+            Powder = Powder.Customary with { GrainRadius = charge.GrainRadius }, ChargeMass = Math.Max(mass, 0), FreeVolume = bay.FreeVolume,
+            Bore = joint.BoreDiameter, Stroke = Math.Max(joint.Engagement, 1e-3), ForwardMass = PieceProperties(ahead).Mass,
+            AftMass = PieceProperties(behind).Mass, PinForce = held.Pins?.Nominal(PinTemperature) ?? 0, StaticFriction = friction,
+            SlidingFriction = FrictionFit.SlidingShare * friction, AmbientPressure = air.Pressure, AmbientTemperature = air.Temperature,
+            WallArea = EjectionSetup.WallArea(bay), VentArea = EjectionSetup.VentArea(Vehicle, Rocket.Separation, bay),
+        };
+        if (inputs.ForwardMass <= 0 || inputs.AftMass <= 0) return null;
+        return new(charge, bay, held, ahead, behind, height, Fire(inputs), Fire(inputs with { PinForce = double.PositiveInfinity }));
+    }
+}

@@ -1,0 +1,112 @@
+using Scribeline.Engine.Airframe;
+using Scribeline.Engine.Design;
+using Scribeline.Engine.Motors;
+using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Separation;
+using Scribeline.Engine.Tables;
+
+namespace Scribeline.Engine.Resolving;
+
+/// <summary>
+/// The mass of every charge: as typed, as a share of another, or chosen. A chosen charge is chosen once, for the design as typed, and stays
+/// the same in every case drawn from the tolerances, as it does on the bench.
+/// </summary>
+internal sealed class ChargeResolver(
+    RocketDesign design, Vehicle vehicle, Motor? motor, FiringResolver firing, SeparationGear gear, ValueList<OwnLimit> limits,
+    double temperature, Func<IMeasure, double> draw)
+{
+    // Air to choose a charge in. A charge that burns out works alike at every height; thinner air costs a few per cent of speed.
+    private const double Pressure = 101_325, Temperature = 288.15;
+
+    private readonly Dictionary<string, double?> masses = [];
+
+    /// <summary>The charges in the order of the file.</summary>
+    /// <param name="chosen">Charges already chosen for the design as typed; null to choose now.</param>
+    public ValueList<ChargeLoad> Resolve(ValueList<ChargeLoad>? chosen)
+    {
+        List<ChargeLoad> loads = [];
+        foreach (var charge in design.Charges)
+        {
+            if (firing.Opens(charge) is not { } opens) continue;
+            var (bay, joint) = opens;
+            var choice = !charge.Mass.Auto ? null
+                : chosen is not null ? chosen.FirstOrDefault(c => c.Name == charge.Name)?.Choice
+                : Choose(bay, joint);
+            loads.Add(new(
+                charge.Name, bay.Forward.Name, bay.Aft.Name, joint, null, Powder.RadiusOf(charge.Powder), choice,
+                charge.Mass.Mass?.Known ?? Basis.Estimated));
+        }
+
+        foreach (var load in loads) masses[load.Name] = load.Choice?.Mass;
+        foreach (var charge in design.Charges.Where(c => c.Mass.Mass is not null)) masses[charge.Name] = draw(charge.Mass.Mass!);
+        return loads.Select(l => l with { Mass = MassOf(l.Name, design.Charges.Count) }).ToValueList();
+    }
+
+    // A share of a share is followed; a ring of shares ends without a mass.
+    private double? MassOf(string name, int depth)
+    {
+        var charge = design.Charges.FirstOrDefault(c => c.Name == name);
+        if (charge?.Mass is not { Share: { } share, Of: { } other }) return masses.GetValueOrDefault(name);
+        return depth == 0 || MassOf(other, depth - 1) is not { } mass ? null : draw(share) * mass;
+    }
+
+    private ChargeChoice? Choose(Bay bay, int joint)
+    {
+        var full = Bays(Draws.Nominal).FirstOrDefault(b => b.Forward.Name == bay.Forward.Name && b.Aft.Name == bay.Aft.Name) ?? bay;
+        if (gear.Of(joint) is not { } held || full.FreeVolume <= 0) return null;
+        var (ahead, behind) = Masses(joint);
+        if (ahead <= 0 || behind <= 0) return null;
+        var pack = vehicle.Parts.Sum(p => p.Stowed.Where(s => Inside(p, s, bay)).Sum(s => s.Mass));
+        var pull = pack * StandardGravity * bay.Length;
+        var corner = new EjectionInputs
+        {
+            ChargeMass = 0, FreeVolume = full.FreeVolume + Growth(bay), Bore = vehicle.Joints[joint].BoreDiameter,
+            Stroke = Math.Max(vehicle.Joints[joint].Engagement, 1e-3), ForwardMass = ahead, AftMass = behind,
+            PinForce = held.Pins?.Strongest(Math.Min(temperature, Temperature)) ?? 0, StaticFriction = held.Friction.Most,
+            SlidingFriction = FrictionFit.SlidingShare * held.Friction.Most, AmbientPressure = Pressure, AmbientTemperature = Temperature,
+            WallArea = EjectionSetup.WallArea(bay), VentArea = EjectionSetup.VentArea(vehicle, gear, bay),
+        };
+        var sizing = new ChargeSizing(corner, Limit("lets-go.force-ratio"), Limit("lets-go.draws-clear"), pull);
+        var (force, draws) = (sizing.ForForce, sizing.ForDrawOut);
+        var ruling = draws > force ? "lets-go.draws-clear" : "lets-go.force-ratio";
+        return double.IsInfinity(draws) ? null : new(Math.Max(force, draws), ruling, corner.FreeVolume, corner.PinForce + corner.StaticFriction);
+    }
+
+    private (double Ahead, double Behind) Masses(int joint)
+    {
+        var sum = vehicle.Masses();
+        var (ahead, behind) = (new Piece(0, joint), new Piece(joint + 1, vehicle.Parts.Count - 1));
+        double Of(Piece piece) => sum.Of(piece).Mass + (motor is not null && piece.Has(vehicle.MotorPart) ? vehicle.Load(motor)?.Burnt.Mass ?? 0 : 0);
+        return (Of(ahead), Of(behind));
+    }
+
+    private static bool Inside(Part part, Stowed stowed, Bay bay)
+    {
+        var middle = part.Front + stowed.Offset + (stowed.PackedLength / 2);
+        return middle >= bay.Front && middle < bay.Rear;
+    }
+
+    /// <summary>How much larger the bay may be within the tolerances, all on the worse side, m³.</summary>
+    private double Growth(Bay bay)
+    {
+        HashSet<IMeasure> toleranced = new(ReferenceEqualityComparer.Instance);
+        double Volume(Func<IMeasure, double> values) =>
+            Bays(values).FirstOrDefault(b => b.Forward.Name == bay.Forward.Name && b.Aft.Name == bay.Aft.Name)?.FreeVolume ?? 0;
+
+        var nominal = Volume(m =>
+        {
+            if (m.Sigma > 0) toleranced.Add(m);
+            return m.Si;
+        });
+        return toleranced.Where(m => m.Dimension == Dimension.Of<UnitsNet.Length>() || m.Dimension == Dimension.Of<UnitsNet.Volume>())
+            .Sum(m => Math.Max(0, Math.Max(
+                Volume(x => ReferenceEquals(x, m) ? x.Si + x.ToleranceSi : x.Si), Volume(x => ReferenceEquals(x, m) ? x.Si - x.ToleranceSi : x.Si)) - nominal));
+    }
+
+    private ValueList<Bay> Bays(Func<IMeasure, double> values) =>
+        AirframeResolver.Resolve(design, motor, values).Vehicle is { } made ? made.Bays(motor is null ? null : made.Load(motor)) : [];
+
+    private double Limit(string id) => limits.FirstOrDefault(l => l.Id == id)?.Value ?? LimitRow.All.First(r => r.Id == id).Value;
+
+    private const double StandardGravity = 9.80665;
+}

@@ -1,0 +1,53 @@
+namespace Scribeline.Engine.Separation;
+
+/// <summary>The least charge that opens a joint in the worst corner of the tolerances.</summary>
+/// <param name="Corner">
+/// The ejection in that corner, its charge left 0: largest bay, strongest pins, most friction. The powder as at its best.
+/// </param>
+/// <param name="ForceRatio">Least ratio of the pressure's force to pins and friction.</param>
+/// <param name="DrawOut">Least ratio of the pieces' energy to <paramref name="Pull"/>; 0 for none.</param>
+/// <param name="Pull">Energy to draw the gear out of its bay, J; 0 for none.</param>
+public sealed record ChargeSizing(EjectionInputs Corner, double ForceRatio, double DrawOut, double Pull)
+{
+    /// <summary>Largest charge looked at, kg; more is no recovery charge.</summary>
+    public const double Most = 0.05;
+
+    // Enough for a charge that is rounded to a tenth of a gram.
+    private const double Coarse = 1e-5;
+
+    /// <summary>Charge whose customary pressure meets the force ratio, kg; 0 where nothing holds the joint.</summary>
+    public double ForForce =>
+        StaticCharge.Mass(ForceRatio * (Corner.PinForce + Corner.StaticFriction) / Corner.Area, Corner.FreeVolume);
+
+    /// <summary>
+    /// Charge that drives the pieces apart and draws the gear out with the share of the impetus that success is planned with, kg; infinite
+    /// where <see cref="Most"/> does not.
+    /// </summary>
+    public double ForDrawOut
+    {
+        get
+        {
+            var wanted = DrawOut * Pull;
+            if (wanted <= 0) return 0;
+            double low = 0, high = 1e-3;
+            while (Energy(high) < wanted)
+            {
+                if (high >= Most) return double.PositiveInfinity;
+                (low, high) = (high, 2 * high);
+            }
+
+            // Ten halvings of a span of some grams settle the charge well within the step it is rounded to.
+            for (var i = 0; i < 10; i++)
+            {
+                var middle = (low + high) / 2;
+                if (Energy(middle) < wanted) low = middle;
+                else high = middle;
+            }
+
+            return high;
+        }
+    }
+
+    private double Energy(double mass) =>
+        (Corner with { ChargeMass = mass, Powder = Corner.Powder.Scaled(StaticCharge.SuccessShare) }).Fire(Coarse).KineticEnergy;
+}

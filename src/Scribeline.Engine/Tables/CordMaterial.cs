@@ -1,0 +1,43 @@
+using System.Globalization;
+
+namespace Scribeline.Engine.Tables;
+
+/// <summary>What a harness is made of.</summary>
+/// <param name="Name">As typed in a design, with its size.</param>
+/// <param name="Strength">Minimum breaking load, N; null where no specification gives one.</param>
+/// <param name="Stretch">At the breaking load, as a share of the length.</param>
+/// <param name="Source">Where the figures come from.</param>
+public sealed record CordMaterial(string Name, double? Strength, double Stretch, string Source)
+{
+    /// <summary>In the order of the table.</summary>
+    public static IReadOnlyList<CordMaterial> All { get; } = [.. Read().Select(r => r.Material)];
+
+    /// <summary>Whether it is woven nylon, which stretches along two lines.</summary>
+    public bool Nylon => Name.Contains("nylon", StringComparison.Ordinal);
+
+    /// <summary>
+    /// The row of this name; without one, the row of the fibre alone, which has a stretch but no strength; null if neither is known.
+    /// </summary>
+    /// <param name="name">As typed.</param>
+    public static CordMaterial? Find(string name)
+    {
+        var plain = string.Join(' ', name.Replace("\"", " in", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries)).ToLowerInvariant();
+        return Read().Where(r => r.Names.Any(n => n == plain)).Select(r => r.Material).FirstOrDefault()
+            ?? Read().Where(r => r.Material.Strength is null && r.Names.Any(n => plain.Contains(n, StringComparison.Ordinal))).Select(r => r.Material).FirstOrDefault();
+    }
+
+    private static IEnumerable<(CordMaterial Material, string[] Names)> Read()
+    {
+        using var stream = typeof(CordMaterial).Assembly.GetManifestResourceStream("Scribeline.Engine.Tables.cords.csv")!;
+        using var reader = new StreamReader(stream);
+        reader.ReadLine();
+        while (reader.ReadLine() is { } line)
+        {
+            // The source is last and may hold commas in quotes.
+            var cells = line.Split(',', 5);
+            double? strength = cells[2].Length == 0 ? null : double.Parse(cells[2], CultureInfo.InvariantCulture);
+            yield return (
+                new(cells[0], strength, double.Parse(cells[3], CultureInfo.InvariantCulture), cells[4].Trim('"')), [cells[0], .. cells[1].Split(';')]);
+        }
+    }
+}
