@@ -13,7 +13,10 @@ public static class Questionnaire
     ];
 
     /// <summary>The questions of coming apart.</summary>
-    public static IReadOnlyList<Question> Apart { get; } = [new HoldsThroughDrogue(), new LetsGo(), new BurstsNothing()];
+    public static IReadOnlyList<Question> Apart { get; } =
+    [
+        new StaysTogether(), new HoldsThroughDrogue(), new LetsGo(), new BurstsNothing(), new Breathes(), new BaysVent(), new Sequence(), new Fires(),
+    ];
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Question> All { get; } = [new Weight(), new Engagement(), new Stack(), .. Flight, .. Apart, new Today()];

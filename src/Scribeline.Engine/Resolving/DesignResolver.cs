@@ -37,9 +37,13 @@ public static class DesignResolver
         var gear = new SeparationResolver(design, vehicle, draw).Resolve();
         var coldest = day?.Air.At<Scalar>(day.Air.Elevation).Temperature ?? double.PositiveInfinity;
         var charges = new ChargeResolver(design, vehicle, motor, firing, gear, limits, coldest, draw).Resolve(chosen);
+        var holes = new HoleResolver(design, vehicle, draw);
         var rocket = new Rocket(design.Name, design.Display == DisplaySystem.Inch, vehicle, canopies, firings, design.DragScale is { } scale ? draw(scale) : 1, recovery.ToValueList(), airframe.Open, airframe.Assumed, limits)
         {
             Separation = gear with { Charges = charges },
+            Holes = holes.Holes(),
+            SurfaceThings = holes.Things(),
+            Circuits = CircuitResolver.Circuits(design, draw),
         };
         return new(rocket, motor, missing.Count > 0 ? null : day, missing.ToValueList(), problems.ToValueList());
     }

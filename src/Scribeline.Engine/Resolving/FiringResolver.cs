@@ -11,7 +11,9 @@ internal sealed class FiringResolver(RocketDesign design, Vehicle vehicle, Value
     private readonly ValueList<Bay> bays = vehicle.Bays();
 
     /// <summary>Every firing, in the order of the file.</summary>
-    public ValueList<Firing> Resolve() => design.Firing.SelectMany(Channels).OfType<Firing>().ToValueList();
+    public ValueList<Firing> Resolve() => design.Firing
+        .SelectMany(f => Channels(f).OfType<Firing>().Select(c => c with { Altimeter = f.Altimeter, MachLockout = f.MachLockout is { } speed ? draw(speed) : null }))
+        .ToValueList();
 
     /// <summary>The bay a charge fills and the joint it opens; null where it opens none.</summary>
     public (Bay Bay, int Joint)? Opens(ChargeDesign charge)

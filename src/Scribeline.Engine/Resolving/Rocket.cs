@@ -22,6 +22,15 @@ public sealed record Rocket(
 {
     /// <summary>What holds joints, opens them and ties pieces.</summary>
     public SeparationGear Separation { get; init; } = SeparationGear.None;
+
+    /// <summary>Holes through which its bays breathe.</summary>
+    public ValueList<HoleRow> Holes { get; init; } = [];
+
+    /// <summary>What stands on its surface.</summary>
+    public ValueList<SurfaceThing> SurfaceThings { get; init; } = [];
+
+    /// <summary>Firing circuit of each altimeter, in the order of the file.</summary>
+    public ValueList<FiringCircuit> Circuits { get; init; } = [];
 }
 
 /// <summary>One charge fired by one channel of one altimeter, or by the motor.</summary>
@@ -30,7 +39,14 @@ public sealed record Rocket(
 /// <param name="Joint">Index of the joint of the vehicle that lets go.</param>
 /// <param name="Tethered">Whether a cord ties the two sides.</param>
 /// <param name="Canopies">Names of the canopies it frees, each with the index of the part its piece contains.</param>
-public sealed record Firing(string Name, RecoveryTrigger Trigger, int Joint, bool Tethered, ValueList<FreedCanopy> Canopies);
+public sealed record Firing(string Name, RecoveryTrigger Trigger, int Joint, bool Tethered, ValueList<FreedCanopy> Canopies)
+{
+    /// <summary>The altimeter or timer that fires it; null for the motor's own charge.</summary>
+    public string? Altimeter { get; init; }
+
+    /// <summary>Speed above which that altimeter ignores its pressure sensor, m/s; null where not known.</summary>
+    public double? MachLockout { get; init; }
+}
 
 /// <summary>A canopy that comes out, and the part it is tied to.</summary>
 /// <param name="Name">Of the canopy.</param>

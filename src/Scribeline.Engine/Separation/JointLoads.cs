@@ -15,7 +15,7 @@ public sealed class JointLoads
     private readonly AirLoads air;
     private readonly MassHistory[] ahead, behind;
     private readonly double[] station;
-    private readonly double area, tail;
+    private readonly double area;
 
     /// <param name="vehicle">Parts and joints.</param>
     /// <param name="masses">Their masses.</param>
@@ -30,7 +30,7 @@ public sealed class JointLoads
         ahead = [.. vehicle.Joints.Select(j => Of(new(0, j.Forward)))];
         behind = [.. vehicle.Joints.Select(j => Of(new(j.Aft, vehicle.Parts.Count - 1)))];
         station = [.. vehicle.Joints.Select(j => j.Break)];
-        (area, tail) = (shape.ReferenceArea, shape.Length);
+        area = shape.ReferenceArea;
     }
 
     /// <summary>What a joint carries, from all that is ahead of it.</summary>
@@ -41,6 +41,16 @@ public sealed class JointLoads
         var load = Air(moment, air.Ahead(joint, moment.Sample.Mach), station[joint]);
         var (force, turn) = Inertia(moment, ahead[joint], station[joint]);
         return new(-(force.X + load.Axial), force.Y - load.Y, force.Z - load.Z, turn.Y - load.TurnY, turn.Z - load.TurnZ);
+    }
+
+    /// <summary>What the tension of a joint is made of: −(mass · felt + air).</summary>
+    /// <param name="joint">Index of the joint.</param>
+    /// <param name="moment">The moment; the rocket whole.</param>
+    /// <returns>Mass ahead, kg; acceleration it feels forwards along the axis, m/s²; drag of what is ahead, N.</returns>
+    public (double Mass, double Felt, double Air) BalanceAt(int joint, in LoadMoment moment)
+    {
+        double mass = ahead[joint].At<Scalar>(moment.Burned).Mass;
+        return (mass, Inertia(moment, ahead[joint], station[joint]).Force.X / mass, Air(moment, air.Ahead(joint, moment.Sample.Mach), station[joint]).Axial);
     }
 
     /// <summary>The same from all that is behind it, thrust included: a check, which differs by what the flight's forces do not close.</summary>
@@ -96,9 +106,6 @@ public sealed class JointLoads
             -Turned(moment.Flow.Z, -s.Rate.Y),
             Turned(moment.Flow.Y, s.Rate.Z));
     }
-
-    /// <summary>Station of the tail, where the thrust acts, m.</summary>
-    public double Tail => tail;
 
     private readonly record struct PieceLoad(double Axial, double Y, double Z, double TurnY, double TurnZ);
 }

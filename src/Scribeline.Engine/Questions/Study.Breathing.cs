@@ -1,0 +1,140 @@
+using Scribeline.Engine.Airframe;
+using Scribeline.Engine.Flight;
+using Scribeline.Engine.Numerics;
+using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Separation;
+using Scribeline.Engine.Tables;
+
+namespace Scribeline.Engine.Questions;
+
+/// <content>Forces in the joints, air in the bays, and flights in which something fails.</content>
+public sealed partial class Study
+{
+    private ValueList<BayHistory>? bayHistories;
+    private ValueList<JointHistory>? jointHistories;
+    private JointLoads? jointLoads;
+
+    /// <summary>The air in every bay along the flight as planned, nose to tail.</summary>
+    public ValueList<BayHistory> BayHistories =>
+        LazyInitializer.EnsureInitialized(ref bayHistories, () => Bays.Select(Breathe).ToValueList());
+
+    /// <summary>What pulls on each separable joint until it is let go, nose to tail.</summary>
+    public ValueList<JointHistory> JointHistories =>
+        LazyInitializer.EnsureInitialized(ref jointHistories, () => Vehicle.Joints.Where(j => j.Separable).Select(Pull).ToValueList());
+
+    /// <summary>Forces in the joints of the whole rocket.</summary>
+    public JointLoads JointLoads => LazyInitializer.EnsureInitialized(ref jointLoads, () =>
+    {
+        var pad = Air.At<Scalar>(Air.Elevation);
+        return cache.Get((Vehicle, MotorLoad, Shape, Flight.Maxima.Mach.Value), k => new JointLoads(
+            Vehicle, Masses, MotorLoad, Shape, k.Value + 0.1, pad.Density * pad.SoundSpeed / pad.Viscosity));
+    });
+
+    /// <summary>When a joint first opens in the flight, s after ignition; infinite where it never does.</summary>
+    /// <param name="joint">Index of the joint.</param>
+    public double ReleaseOf(int joint) => OpeningTime(joint) ?? double.PositiveInfinity;
+
+    /// <summary>What surely holds a joint, N: the weakest pins; null where it is not known.</summary>
+    /// <param name="joint">Index of the joint.</param>
+    public double? WeakestRetention(int joint) => Rocket.Separation.Of(joint)?.Weakest(PinTemperature);
+
+    /// <summary>Whether altimeters sit in a bay.</summary>
+    public bool HoldsAltimeters(Bay bay) => bay.Forward.Part == bay.Aft.Part && Vehicle.Parts[bay.Forward.Part] is AltimeterBay;
+
+    /// <summary>Rows of holes through which a bay breathes.</summary>
+    public IEnumerable<HoleRow> HolesOf(Bay bay) => Rocket.Holes.Where(h => h.Station >= bay.Front && h.Station <= bay.Rear);
+
+    /// <summary>Diameter of the holes of a row, m: as typed, or the drill that the customary port rule asks for in its bay.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="bay">Its bay.</param>
+    public double DiameterOf(HoleRow row, Bay bay) => row.Diameter
+        ?? (Drill.NotBelow(VentRules.CustomaryDiameter(AirOf(bay), row.Count), Rocket.Inch)?.Diameter ?? VentRules.CustomaryDiameter(AirOf(bay), row.Count));
+
+    /// <summary>The air in a bay, m³. Packed cloth is mostly air, so in other bays than the altimeters' nothing is taken off.</summary>
+    public double AirOf(Bay bay) => HoldsAltimeters(bay) ? bay.FreeVolume : bay.Volume;
+
+    /// <summary>The flight in which an altimeter does nothing.</summary>
+    /// <param name="altimeter">Its name.</param>
+    public FlightResult Without(string altimeter) => Fly(Plan with
+    {
+        Actions = Plan.Actions.Where(a => Rocket.Firings.Any(f => f.Name == a.Name && f.Altimeter != altimeter)).ToValueList(),
+    });
+
+    private BayHistory Breathe(Bay bay)
+    {
+        var rows = HolesOf(bay).ToArray();
+        BreathingBay air = new(AirOf(bay), rows.Sum(r => r.AreaAt(DiameterOf(r, bay))), Air.Temperature);
+        return cache.Get((Flight.Inputs!, bay, air, IsSample), _ =>
+        {
+            var samples = Following(bay.Forward.Part);
+            var suction = StaticPressure.At(Shape, rows.Length > 0 ? rows[0].Station : (bay.Front + bay.Rear) / 2);
+            var outside = samples.Select(s => PressureAt(s) + (s.Phase == FlightPhase.Descent ? 0 : suction * s.DynamicPressure)).ToValueList();
+            return new BayHistory(bay, air, samples, outside, outside).With(air.Area);
+        });
+    }
+
+    private double PressureAt(FlightSample sample) => Air.At<Scalar>(Air.Elevation + sample.Height).Pressure;
+
+    // Close together until everything has opened at apogee, then as far apart as a canopy's slow changes allow.
+    private ValueList<FlightSample> Following(int part)
+    {
+        var name = Vehicle.NameOf(LandingPieces.First(p => p.Has(part)));
+        var quick = (Flight.Apogee?.Time ?? Flight.End) + 5;
+        List<FlightSample> samples = [];
+        foreach (var body in Flight.Bodies.Where(b => b.Parent is null || b.Pieces.Contains(name)).OrderBy(b => b.Start))
+        {
+            for (var time = body.Start; time < body.End; time += (time < quick ? 1 : 5) * (IsSample ? 0.1 : 0.02)) Add(time);
+            Add(body.End);
+
+            void Add(double time)
+            {
+                if (samples.Count == 0 || time > samples[^1].Time) samples.Add(Flight.At(time, body.Index));
+            }
+        }
+
+        return samples.ToValueList();
+    }
+
+    private JointHistory Pull(Joint joint)
+    {
+        var bay = BayHistories.FirstOrDefault(b => b.Bay.Opens.Contains(joint.Forward));
+        var samples = bay?.Samples ?? Following(joint.Forward);
+        double release = ReleaseOf(joint.Forward), whole = Flight.Bodies[0].End, area = Math.PI / 4 * joint.BoreDiameter * joint.BoreDiameter;
+        List<JointMoment> moments = [];
+        for (var i = 0; i < samples.Count && samples[i].Time <= release; i++)
+        {
+            var push = bay is null ? 0 : bay.Excess(i);
+            if (samples[i].Time > whole)
+            {
+                moments.Add(new(samples[i].Time, default, push, push * area));
+                continue;
+            }
+
+            var force = JointLoads.At(joint.Forward, MomentAt(samples[i].Time));
+            moments.Add(new(samples[i].Time, force, push, force.Tension + (push * area)));
+        }
+
+        return new(joint, moments.ToValueList());
+    }
+
+    /// <summary>A moment of the flight of the whole rocket, for the forces in its joints.</summary>
+    /// <param name="time">s after ignition.</param>
+    public LoadMoment MomentAt(double time) =>
+        LoadMoment.Of(Flight, time, Math.Clamp(Motor.Curve.ImpulseAt<Scalar>(time) / Motor.Curve.TotalImpulse, 0, 1));
+}
+
+/// <summary>What pulls on a joint until it is let go.</summary>
+/// <param name="Joint">The joint.</param>
+/// <param name="Moments">In order of time.</param>
+public sealed record JointHistory(Joint Joint, ValueList<JointMoment> Moments)
+{
+    /// <summary>The moment of the greatest pull.</summary>
+    public JointMoment Worst => Moments.MaxBy(m => m.Pull);
+}
+
+/// <summary>A moment of a joint.</summary>
+/// <param name="Time">s after ignition.</param>
+/// <param name="Force">From the motion of the parts; 0 once the rocket is no longer whole.</param>
+/// <param name="Excess">Pressure in its bay over the outside, Pa.</param>
+/// <param name="Pull">Both together, N; positive pulls it apart.</param>
+public readonly record struct JointMoment(double Time, JointForce Force, double Excess, double Pull);
