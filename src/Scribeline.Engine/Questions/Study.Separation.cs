@@ -45,11 +45,20 @@ public sealed partial class Study
         var friction = Math.Max(held.Friction.Force, 0);
         var inputs = new EjectionInputs
         {
-            Powder = Powder.Customary with { GrainRadius = charge.GrainRadius }, ChargeMass = Math.Max(mass, 0), FreeVolume = bay.FreeVolume,
-            Bore = joint.BoreDiameter, Stroke = Math.Max(joint.Engagement, 1e-3), ForwardMass = PieceProperties(ahead).Mass,
-            AftMass = PieceProperties(behind).Mass, PinForce = held.Pins?.Nominal(PinTemperature) ?? 0, StaticFriction = friction,
-            SlidingFriction = FrictionFit.SlidingShare * friction, AmbientPressure = air.Pressure, AmbientTemperature = air.Temperature,
-            WallArea = EjectionSetup.WallArea(bay), VentArea = EjectionSetup.VentArea(Vehicle, Rocket.Separation, bay),
+            Powder = Powder.Customary with { GrainRadius = charge.GrainRadius },
+            ChargeMass = Math.Max(mass, 0),
+            FreeVolume = bay.FreeVolume,
+            Bore = joint.BoreDiameter,
+            Stroke = Math.Max(joint.Engagement, 1e-3),
+            ForwardMass = PieceProperties(ahead).Mass,
+            AftMass = PieceProperties(behind).Mass,
+            PinForce = held.Pins?.Nominal(PinTemperature) ?? 0,
+            StaticFriction = friction,
+            SlidingFriction = FrictionFit.SlidingShare * friction,
+            AmbientPressure = air.Pressure,
+            AmbientTemperature = air.Temperature,
+            WallArea = EjectionSetup.WallArea(bay),
+            VentArea = EjectionSetup.VentArea(Vehicle, Rocket.Separation, bay),
         };
         if (inputs.ForwardMass <= 0 || inputs.AftMass <= 0) return null;
         return new(charge, bay, held, ahead, behind, height, Fire(inputs), Fire(inputs with { PinForce = double.PositiveInfinity }));

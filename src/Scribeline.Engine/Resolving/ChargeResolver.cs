@@ -60,11 +60,19 @@ internal sealed class ChargeResolver(
         var pull = pack * StandardGravity * bay.Length;
         var corner = new EjectionInputs
         {
-            ChargeMass = 0, FreeVolume = full.FreeVolume + Growth(bay), Bore = vehicle.Joints[joint].BoreDiameter,
-            Stroke = Math.Max(vehicle.Joints[joint].Engagement, 1e-3), ForwardMass = ahead, AftMass = behind,
-            PinForce = held.Pins?.Strongest(Math.Min(temperature, Temperature)) ?? 0, StaticFriction = held.Friction.Most,
-            SlidingFriction = FrictionFit.SlidingShare * held.Friction.Most, AmbientPressure = Pressure, AmbientTemperature = Temperature,
-            WallArea = EjectionSetup.WallArea(bay), VentArea = EjectionSetup.VentArea(vehicle, gear, bay),
+            ChargeMass = 0,
+            FreeVolume = full.FreeVolume + Growth(bay),
+            Bore = vehicle.Joints[joint].BoreDiameter,
+            Stroke = Math.Max(vehicle.Joints[joint].Engagement, 1e-3),
+            ForwardMass = ahead,
+            AftMass = behind,
+            PinForce = held.Pins?.Strongest(Math.Min(temperature, Temperature)) ?? 0,
+            StaticFriction = held.Friction.Most,
+            SlidingFriction = FrictionFit.SlidingShare * held.Friction.Most,
+            AmbientPressure = Pressure,
+            AmbientTemperature = Temperature,
+            WallArea = EjectionSetup.WallArea(bay),
+            VentArea = EjectionSetup.VentArea(vehicle, gear, bay),
         };
         var sizing = new ChargeSizing(corner, Limit("lets-go.force-ratio"), Limit("lets-go.draws-clear"), pull);
         var (force, draws) = (sizing.ForForce, sizing.ForDrawOut);

@@ -21,9 +21,19 @@ public class EjectionProperties
         from vents in Gen.Double[0, 60e-6]
         select new EjectionInputs
         {
-            ChargeMass = charge, FreeVolume = volume, Bore = bore, Stroke = stroke, ForwardMass = ahead, AftMass = behind, PinForce = pins,
-            StaticFriction = friction, SlidingFriction = 0.7 * friction, AmbientPressure = 101_325 - (60_000 * height),
-            AmbientTemperature = 288 - (40 * height), WallArea = wall, VentArea = vents,
+            ChargeMass = charge,
+            FreeVolume = volume,
+            Bore = bore,
+            Stroke = stroke,
+            ForwardMass = ahead,
+            AftMass = behind,
+            PinForce = pins,
+            StaticFriction = friction,
+            SlidingFriction = 0.7 * friction,
+            AmbientPressure = 101_325 - (60_000 * height),
+            AmbientTemperature = 288 - (40 * height),
+            WallArea = wall,
+            VentArea = vents,
         };
 
     [Fact]

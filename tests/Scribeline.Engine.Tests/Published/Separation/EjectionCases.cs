@@ -13,15 +13,37 @@ internal static class EjectionCases
     /// <summary>98 mm class main bay at sea level.</summary>
     public static EjectionInputs B { get; } = new()
     {
-        ChargeMass = 2.00e-3, FreeVolume = 3.000e-3, Bore = 99.0e-3, Stroke = 0.100, ForwardMass = 1.5, AftMass = 4.0, PinForce = 400,
-        StaticFriction = 60, SlidingFriction = 40, AmbientPressure = 101_325, AmbientTemperature = 288.15, WallArea = 0.150, VentArea = 20e-6,
+        ChargeMass = 2.00e-3,
+        FreeVolume = 3.000e-3,
+        Bore = 99.0e-3,
+        Stroke = 0.100,
+        ForwardMass = 1.5,
+        AftMass = 4.0,
+        PinForce = 400,
+        StaticFriction = 60,
+        SlidingFriction = 40,
+        AmbientPressure = 101_325,
+        AmbientTemperature = 288.15,
+        WallArea = 0.150,
+        VentArea = 20e-6,
     };
 
     /// <summary>54 mm drogue bay at 3000 m.</summary>
     public static EjectionInputs C { get; } = new()
     {
-        ChargeMass = 0.600e-3, FreeVolume = 0.600e-3, Bore = 54.0e-3, Stroke = 0.054, ForwardMass = 1.2, AftMass = 2.0, PinForce = 265,
-        StaticFriction = 30, SlidingFriction = 20, AmbientPressure = 70_108.5, AmbientTemperature = 268.65, WallArea = 0.030, VentArea = 6e-6,
+        ChargeMass = 0.600e-3,
+        FreeVolume = 0.600e-3,
+        Bore = 54.0e-3,
+        Stroke = 0.054,
+        ForwardMass = 1.2,
+        AftMass = 2.0,
+        PinForce = 265,
+        StaticFriction = 30,
+        SlidingFriction = 20,
+        AmbientPressure = 70_108.5,
+        AmbientTemperature = 268.65,
+        WallArea = 0.030,
+        VentArea = 6e-6,
     };
 
     public static double Value(string id) => Rows[id].Value;
