@@ -1,3 +1,4 @@
+using Scribeline.Engine.Aerodynamics;
 using Scribeline.Engine.Airframe;
 
 namespace Scribeline.Engine.Recovery;
@@ -28,29 +29,9 @@ public static class PieceDrag
         foreach (var fins in shape.Fins.Where(f => f.RootLeadingEdge >= front && f.RootLeadingEdge < rear))
         {
             // Half of the fins' area faces the air, whatever the turn of the piece: the mean of |sin| is 2/π of each.
-            area += Broadside * fins.Count * PlanformArea(fins.Outline) * 2 / Math.PI / 2;
+            area += Broadside * fins.Count * FinPlanform.Of(fins.Outline).Area * 2 / Math.PI / 2;
         }
 
         return area;
-    }
-
-    private static double PlanformArea(FinOutline outline) => outline switch
-    {
-        TrapezoidFin t => (t.Root + t.Tip) / 2 * t.Span,
-        EllipticalFin e => Math.PI / 4 * e.Root * e.Span,
-        FreeFin f => Shoelace(f),
-        _ => throw new ArgumentOutOfRangeException(nameof(outline)),
-    };
-
-    private static double Shoelace(FreeFin fin)
-    {
-        double twice = 0;
-        for (var i = 0; i < fin.Corners.Count; i++)
-        {
-            var (a, b) = (fin.Corners[i], fin.Corners[(i + 1) % fin.Corners.Count]);
-            twice += (a.X * b.Y) - (b.X * a.Y);
-        }
-
-        return Math.Abs(twice) / 2;
     }
 }

@@ -102,7 +102,9 @@ internal static class RandomDesign
             Site = new(null, new SiteDesign { Name = "Field", Elevation = L(300), Latitude = Measure.Si<Angle>(0.7) }),
             Weather = new(null, new WeatherDesign
             {
-                WindSpeed = Measure.Si<Speed>(n.Wind), WindFrom = Measure.Si<Angle>(4), Temperature = Measure.Si<Temperature>(290),
+                WindSpeed = Measure.Si<Speed>(n.Wind),
+                WindFrom = Measure.Si<Angle>(4),
+                Temperature = Measure.Si<Temperature>(290),
             }),
             Rail = new() { UsableLength = L(20 * d), Tilt = Measure.Si<Angle>(n.Tilt), Azimuth = Measure.Si<Angle>(1) },
         };
@@ -138,10 +140,18 @@ internal static class RandomDesign
         };
         return new TubeDesign
         {
-            Name = "Booster", Length = typed(d * n.BoosterCalibres), Outside = typed(d), Inside = typed(bore), Material = "glass epoxy", Fins = [fins],
+            Name = "Booster",
+            Length = typed(d * n.BoosterCalibres),
+            Outside = typed(d),
+            Inside = typed(bore),
+            Material = "glass epoxy",
+            Fins = [fins],
             MotorMount = new()
             {
-                Inside = typed(0.72 * bore), Wall = typed(0.02 * d), Length = typed(6 * d), Material = "kraft phenolic",
+                Inside = typed(0.72 * bore),
+                Wall = typed(0.02 * d),
+                Length = typed(6 * d),
+                Material = "kraft phenolic",
                 Rings = [new() { FromForwardEnd = typed(0.1 * d), Thickness = typed(0.08 * d), Material = "birch plywood" }, new() { FromAftEnd = typed(0.1 * d), Thickness = typed(0.08 * d), Material = "birch plywood" }],
             },
             RailGuides = [new() { Size = "1010", FromAftEnd = [typed(0.5 * d), typed(5 * d)], Height = L(0.01), Width = L(0.011), Mass = M(0.005) }],
@@ -159,7 +169,11 @@ internal static class RandomDesign
         ThrustPointDesign Point(double t, double share) => new() { Time = Measure.Si<Duration>(t), Thrust = Measure.Si<Force>(share * impulse / time) };
         return new MotorDesign
         {
-            Name = "Random", Diameter = L(0.7 * d), Length = L(5 * d), LoadedMass = M(impulse / 1000), PropellantMass = M(impulse / 2000),
+            Name = "Random",
+            Diameter = L(0.7 * d),
+            Length = L(5 * d),
+            LoadedMass = M(impulse / 1000),
+            PropellantMass = M(impulse / 2000),
             Thrust = new(null, new ThrustTable([Point(0, 0), Point(0.05, 1.2), Point(0.6 * time, 1.1), Point(time, 0)])),
         };
     }

@@ -10,7 +10,12 @@ public class EjectionTests
 {
     private static readonly EjectionInputs Ideal = B with
     {
-        PinForce = 0, StaticFriction = 0, SlidingFriction = 0, HeatTransfer = 0, VentArea = 0, FlameSpread = 0,
+        PinForce = 0,
+        StaticFriction = 0,
+        SlidingFriction = 0,
+        HeatTransfer = 0,
+        VentArea = 0,
+        FlameSpread = 0,
     };
 
     [Fact]
