@@ -58,14 +58,8 @@ internal static class ExampleAnswers
         return working;
     }
 
-    private sealed class Asked(string id, string text, Place place) : Question
+    private sealed class Asked(string id, string text, Place place) : Question(id, text, place)
     {
-        public override string Id => id;
-
-        public override string Text => text;
-
-        public override Place Place => place;
-
         protected override Answer Work(Study study) => throw new NotSupportedException("answers are made by hand here");
     }
 }

@@ -40,7 +40,7 @@ internal sealed class AnswerCommand
     {
         Description = "Cases drawn from the tolerances of the design; 0 for none.",
         HelpName = "N",
-        DefaultValueFactory = _ => 200,
+        DefaultValueFactory = _ => 100,
     };
 
     private readonly Option<ulong> seed = new("--seed")

@@ -4,16 +4,19 @@ namespace Scribeline.Engine.Questions;
 /// A thing the builder must know: a pure function from a study to an answer. One class and one file each; adding one means adding its
 /// file, its reference check and its entry in the documentation.
 /// </summary>
-public abstract class Question
+/// <param name="id">Name used on the command line and in links, for example "rail-exit".</param>
+/// <param name="text">The question in plain words.</param>
+/// <param name="place">Where it is asked.</param>
+public abstract class Question(string id, string text, Place place)
 {
-    /// <summary>Name used on the command line and in links, for example "rail-exit".</summary>
-    public abstract string Id { get; }
+    /// <summary>Name used on the command line and in links.</summary>
+    public string Id => id;
 
     /// <summary>The question in plain words.</summary>
-    public abstract string Text { get; }
+    public string Text => text;
 
     /// <summary>Where it is asked.</summary>
-    public abstract Place Place { get; }
+    public Place Place => place;
 
     /// <summary>Whether it can be answered only for a rocket that can be flown: with motor, site and rail.</summary>
     protected virtual bool NeedsFlight => true;

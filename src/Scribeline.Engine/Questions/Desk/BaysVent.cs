@@ -6,18 +6,9 @@ using static System.Math;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>Do the other bays let go of their air? Pressure in each bay that opens, its push on the joint, and the least hole that keeps it small.</summary>
-public sealed class BaysVent : Question
+public sealed class BaysVent() : Question("bays-vent", "Do the other bays let go of their air?", Place.Desk)
 {
     private const string Flow = "isothermal bay, sharp holes, compressible flow (Shapiro ch. 4, from memory)";
-
-    /// <inheritdoc/>
-    public override string Id => "bays-vent";
-
-    /// <inheritdoc/>
-    public override string Text => "Do the other bays let go of their air?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
 
     /// <inheritdoc/>
     protected override Answer Work(Study study)

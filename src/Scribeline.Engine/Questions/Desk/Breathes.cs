@@ -9,19 +9,10 @@ using static System.Math;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>Do the altimeters read true? How far the pressure in their bay lags behind, what the stream does to it, and where the ports stand.</summary>
-public sealed class Breathes : Question
+public sealed class Breathes() : Question("breathes", "Do the altimeters read true?", Place.Desk)
 {
     private const string Flow = "isothermal bay, sharp holes, compressible flow (Shapiro ch. 4, from memory)";
     private const string Bernoulli = "Bernoulli and the hydrostatic balance";
-
-    /// <inheritdoc/>
-    public override string Id => "breathes";
-
-    /// <inheritdoc/>
-    public override string Text => "Do the altimeters read true?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
 
     /// <inheritdoc/>
     protected override Answer Work(Study study)

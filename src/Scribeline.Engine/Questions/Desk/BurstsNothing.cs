@@ -6,18 +6,9 @@ using static System.Math;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>Will the biggest bang break anything? All charges of a bay at once in the closed bay, against tube, plates, rods, screws and bonds.</summary>
-public sealed class BurstsNothing : Question
+public sealed class BurstsNothing() : Question("bursts-nothing", "Will the biggest bang break anything?", Place.Desk)
 {
     private const string Roark = "Roark's Formulas for Stress and Strain, 7th ed., from memory";
-
-    /// <inheritdoc/>
-    public override string Id => "bursts-nothing";
-
-    /// <inheritdoc/>
-    public override string Text => "Will the biggest bang break anything?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
 
     /// <inheritdoc/>
     protected override Answer Work(Study study)

@@ -5,17 +5,8 @@ using static System.Math;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>If the motor's own charge is used, which delay? Time from burnout to apogee, and the speed at ejection for each delay.</summary>
-public sealed class Delay : Question
+public sealed class Delay() : Question("delay", "If the motor's own charge is used, which delay?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "delay";
-
-    /// <inheritdoc/>
-    public override string Text => "If the motor's own charge is used, which delay?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override Answer Work(Study study)
     {

@@ -4,17 +4,8 @@ using static System.Math;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>How fast does it come down? Descent rate under each stage, at height and at the ground.</summary>
-public sealed class Descends : Question
+public sealed class Descends() : Question("descends", "How fast does it come down?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "descends";
-
-    /// <inheritdoc/>
-    public override string Text => "How fast does it come down?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override Answer Work(Study study)
     {

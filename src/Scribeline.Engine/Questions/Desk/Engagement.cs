@@ -4,17 +4,8 @@ using static System.Math;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>Do the joints reach far enough? Engagement of each joint in calibres, its play and its stiffness in bending.</summary>
-public sealed class Engagement : Question
+public sealed class Engagement() : Question("engagement", "Do the joints reach far enough?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "engagement";
-
-    /// <inheritdoc/>
-    public override string Text => "Do the joints reach far enough?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override bool NeedsFlight => false;
 

@@ -4,17 +4,8 @@ using Scribeline.Engine.Separation;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>Will the matches light? Current through each match against what always lights it, and the test current against what never does.</summary>
-public sealed class Fires : Question
+public sealed class Fires() : Question("fires", "Will the matches light?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "fires";
-
-    /// <inheritdoc/>
-    public override string Text => "Will the matches light?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override bool NeedsFlight => false;
 

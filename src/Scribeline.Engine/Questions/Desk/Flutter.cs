@@ -9,18 +9,9 @@ using static System.Math;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>Will the fins stay on? Least ratio of flutter speed to airspeed along the climb, and the bending stress at the root.</summary>
-public sealed class Flutter : Question
+public sealed class Flutter() : Question("flutter", "Will the fins stay on?", Place.Desk)
 {
     private const string Martin = "D. J. Martin, NACA TN 4197, 1958 (from memory; constant recomputed)";
-
-    /// <inheritdoc/>
-    public override string Id => "flutter";
-
-    /// <inheritdoc/>
-    public override string Text => "Will the fins stay on?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
 
     /// <inheritdoc/>
     protected override Answer Work(Study study)

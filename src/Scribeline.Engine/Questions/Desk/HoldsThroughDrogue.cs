@@ -9,17 +9,8 @@ namespace Scribeline.Engine.Questions.Desk;
 /// Does the main stay in while the drogue jerks? What pulls on each joint that is still shut when a harness runs out and when a canopy
 /// opens, against its weakest pins.
 /// </summary>
-public sealed class HoldsThroughDrogue : Question
+public sealed class HoldsThroughDrogue() : Question("holds-through-drogue", "Does the main stay in while the drogue jerks?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "holds-through-drogue";
-
-    /// <inheritdoc/>
-    public override string Text => "Does the main stay in while the drogue jerks?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override Answer Work(Study study)
     {

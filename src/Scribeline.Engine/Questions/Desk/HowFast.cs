@@ -3,19 +3,10 @@ using Scribeline.Engine.Quantities;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>How fast? Greatest speed, Mach number, acceleration and dynamic pressure.</summary>
-public sealed class HowFast : Question
+public sealed class HowFast() : Question("how-fast", "How fast does it go?", Place.Desk)
 {
     // Shock waves over the static ports disturb a barometric altimeter from about here on (common practice).
     private const double TransonicMach = 0.8;
-
-    /// <inheritdoc/>
-    public override string Id => "how-fast";
-
-    /// <inheritdoc/>
-    public override string Text => "How fast does it go?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
 
     /// <inheritdoc/>
     protected override Answer Work(Study study)

@@ -4,17 +4,8 @@ using static System.Math;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>How high does it go? Apogee above ground, against the ceiling of the site.</summary>
-public sealed class HowHigh : Question
+public sealed class HowHigh() : Question("how-high", "How high does it go?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "how-high";
-
-    /// <inheritdoc/>
-    public override string Text => "How high does it go?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override Answer Work(Study study)
     {

@@ -3,17 +3,8 @@ using Scribeline.Engine.Quantities;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>How hard does each piece land? Kinetic energy of each piece at the ground.</summary>
-public sealed class LandsSoft : Question
+public sealed class LandsSoft() : Question("lands-soft", "How hard does each piece land?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "lands-soft";
-
-    /// <inheritdoc/>
-    public override string Text => "How hard does each piece land?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override Answer Work(Study study)
     {

@@ -5,18 +5,9 @@ using static System.Math;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>Will each charge free its joint? Each charge alone: its push over the strongest pins and friction, the speed it gives, how far it carries.</summary>
-public sealed class LetsGo : Question
+public sealed class LetsGo() : Question("lets-go", "Will each charge free its joint?", Place.Desk)
 {
     private const string Customary = "customary relation: Mobley (1997), T from memory";
-
-    /// <inheritdoc/>
-    public override string Id => "lets-go";
-
-    /// <inheritdoc/>
-    public override string Text => "Will each charge free its joint?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
 
     /// <inheritdoc/>
     protected override Answer Work(Study study)

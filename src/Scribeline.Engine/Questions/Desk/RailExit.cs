@@ -3,17 +3,8 @@ using static System.Math;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>Is it fast enough when it leaves the rail? Speed and angle of attack as the guides come free.</summary>
-public sealed class RailExit : Question
+public sealed class RailExit() : Question("rail-exit", "Is it fast enough when it leaves the rail?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "rail-exit";
-
-    /// <inheritdoc/>
-    public override string Text => "Is it fast enough when it leaves the rail?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override Answer Work(Study study)
     {

@@ -6,17 +6,8 @@ using Scribeline.Engine.Separation;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>What happens when? Every charge of the flight as planned, and what is left when an altimeter does nothing.</summary>
-public sealed class Sequence : Question
+public sealed class Sequence() : Question("sequence", "What happens when?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "sequence";
-
-    /// <inheritdoc/>
-    public override string Text => "What happens when?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override Answer Work(Study study)
     {

@@ -5,17 +5,8 @@ using static System.Math;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>Does a disturbance die out? Pitch frequency and damping over the climb, and the roll rate against it.</summary>
-public sealed class Settles : Question
+public sealed class Settles() : Question("settles", "Does a disturbance die out?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "settles";
-
-    /// <inheritdoc/>
-    public override string Text => "Does a disturbance die out?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override Answer Work(Study study)
     {

@@ -3,17 +3,8 @@ using Scribeline.Engine.Quantities;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>Is it stable all the way up? Least static margin at the Mach number and angle of attack flown.</summary>
-public sealed class Stable : Question
+public sealed class Stable() : Question("stable", "Is it stable all the way up?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "stable";
-
-    /// <inheritdoc/>
-    public override string Text => "Is it stable all the way up?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override Answer Work(Study study)
     {

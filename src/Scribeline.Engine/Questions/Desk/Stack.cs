@@ -4,17 +4,8 @@ using Scribeline.Engine.Quantities;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>Does it all go together? Lengths along the stack, the motor in its mount, things end to end in each bay.</summary>
-public sealed class Stack : Question
+public sealed class Stack() : Question("stack", "Does it all go together?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "stack";
-
-    /// <inheritdoc/>
-    public override string Text => "Does it all go together?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override bool NeedsFlight => false;
 

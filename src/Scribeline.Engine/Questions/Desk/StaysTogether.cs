@@ -5,18 +5,9 @@ using static System.Math;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>Will it hold until it should let go? What pulls on each separable joint against what holds it.</summary>
-public sealed class StaysTogether : Question
+public sealed class StaysTogether() : Question("stays-together", "Will it hold until it should let go?", Place.Desk)
 {
     private const string Newton = "Newton's law for what is ahead of the joint; what pushes it apart from inside added";
-
-    /// <inheritdoc/>
-    public override string Id => "stays-together";
-
-    /// <inheritdoc/>
-    public override string Text => "Will it hold until it should let go?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
 
     /// <inheritdoc/>
     protected override Answer Work(Study study)

@@ -1,17 +1,8 @@
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>Is the motor strong enough? Average thrust over weight, and thrust over weight as it leaves the rail.</summary>
-public sealed class ThrustToWeight : Question
+public sealed class ThrustToWeight() : Question("thrust-to-weight", "Is the motor strong enough?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "thrust-to-weight";
-
-    /// <inheritdoc/>
-    public override string Text => "Is the motor strong enough?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override Answer Work(Study study)
     {

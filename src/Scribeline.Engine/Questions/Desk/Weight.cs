@@ -4,17 +4,8 @@ using static System.Math;
 namespace Scribeline.Engine.Questions.Desk;
 
 /// <summary>How heavy is it, and where does it balance? Loaded, at burnout, and each piece after each separation.</summary>
-public sealed class Weight : Question
+public sealed class Weight() : Question("weight", "How heavy is it, and where does it balance?", Place.Desk)
 {
-    /// <inheritdoc/>
-    public override string Id => "weight";
-
-    /// <inheritdoc/>
-    public override string Text => "How heavy is it, and where does it balance?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Desk;
-
     /// <inheritdoc/>
     protected override bool NeedsFlight => false;
 

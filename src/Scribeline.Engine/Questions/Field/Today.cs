@@ -3,17 +3,8 @@ using Scribeline.Engine.Quantities;
 namespace Scribeline.Engine.Questions.Field;
 
 /// <summary>What does today change? Every headline in today's weather against the planned one.</summary>
-public sealed class Today : Question
+public sealed class Today() : Question("today", "What does today change?", Place.Field)
 {
-    /// <inheritdoc/>
-    public override string Id => "today";
-
-    /// <inheritdoc/>
-    public override string Text => "What does today change?";
-
-    /// <inheritdoc/>
-    public override Place Place => Place.Field;
-
     /// <inheritdoc/>
     protected override Answer Work(Study study)
     {
