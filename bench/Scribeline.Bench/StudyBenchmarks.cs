@@ -1,7 +1,10 @@
 using BenchmarkDotNet.Attributes;
 using Scribeline.Engine.Aerodynamics;
+using Scribeline.Engine.Design;
 using Scribeline.Engine.Flight;
+using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Questions;
+using UnitsNet;
 
 namespace Scribeline.Bench;
 
@@ -11,6 +14,8 @@ public class StudyBenchmarks
 {
     private FlightInputs inputs = null!;
     private AeroTable table = null!;
+    private readonly ResultCache kept = new();
+    private int edits;
 
     [GlobalSetup]
     public void Prepare()
@@ -29,8 +34,29 @@ public class StudyBenchmarks
     [Benchmark(Description = "all questions, as typed")]
     public int AllQuestions() => Ask(0);
 
-    [Benchmark(Description = "all questions, 200 cases")]
-    public int TwoHundredCases() => Ask(200);
+    [Benchmark(Description = "all questions, 100 cases")]
+    public int HundredCases() => Ask(100);
+
+    [Benchmark(Description = "coming apart, one charge changed")]
+    public int OneChargeChanged()
+    {
+        // Another mass each time, so that nothing of this charge is kept from before.
+        var mass = Measure.Si<Mass>(0.001 + (1e-7 * ++edits), at: "charges[0].mass");
+        return Apart(NightHeron.Design with { Charges = [NightHeron.Design.Charges[0] with { Mass = new(mass, null, null) }, .. NightHeron.Design.Charges.Skip(1)] });
+    }
+
+    [Benchmark(Description = "coming apart, motor changed")]
+    public int MotorChanged()
+    {
+        var motor = NightHeron.Design.Motor!.Value! with { LoadedMass = Measure.Si<Mass>(1.45 + (1e-6 * ++edits), at: "motor.loaded mass") };
+        return Apart(NightHeron.Design with { Motor = new(null, motor) });
+    }
+
+    private int Apart(RocketDesign design)
+    {
+        var study = Studies.Of(design, cache: kept).Nominal!;
+        return Questionnaire.Apart.Sum(q => q.Ask(study).Findings.Count);
+    }
 
     private static int Ask(int cases)
     {
