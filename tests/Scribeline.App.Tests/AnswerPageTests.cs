@@ -36,6 +36,10 @@ public class AnswerPageTests
         Assert.Contains("v = sqrt(2 * a * L) = 21.3316", Render(80, false, true), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Where_tables_are_not_shown_it_is_said_how_to_see_them() =>
+        Assert.Contains("with --question how-high: height by motor (3 rows)", Render(80, false, false), StringComparison.Ordinal);
+
     [Theory]
     [InlineData(0, "0")]
     [InlineData(0.0254, "0.0254")]
@@ -49,7 +53,7 @@ public class AnswerPageTests
     private static string Render(int width, bool colour, bool working)
     {
         var writer = new StringWriter();
-        new AnswerPage(new Page(writer, width, colour), inch: true, working).Write(ExampleAnswers.All);
+        new AnswerPage(new Page(writer, width, colour), inch: true, working, showTables: working).Write(ExampleAnswers.All);
         return writer.ToString();
     }
 }

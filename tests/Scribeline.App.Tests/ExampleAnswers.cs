@@ -30,7 +30,20 @@ internal static class ExampleAnswers
             new Working(),
             [],
             [],
-            []),
+            [])
+        {
+            Tables =
+            [
+                new(
+                    "height by motor",
+                    [new("motor"), new("apogee", Unit.Height), new("what it means")],
+                    [
+                        TableRow.Of(Verdict.Clear, "K521", 905.0, "below the ceiling"),
+                        TableRow.Of(Verdict.Stop, "L1053", 1204.0, "above the ceiling that the site states, so it cannot be flown there on any day"),
+                        TableRow.Of(null, "none", (double?)null, ""),
+                    ]),
+            ],
+        },
         new(
             new Asked("lands-soft", "How hard does each piece land?", Place.Desk),
             [

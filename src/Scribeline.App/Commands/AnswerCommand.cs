@@ -90,17 +90,17 @@ internal sealed class AnswerCommand
         }
 
         if (asJson) screen.Output.Write(JsonText.Of(AnswersJson.Of(study.Rocket.Name, opened.File, cases, parsed.GetValue(seed), answers)));
-        else Write(opened.File, study.Rocket, answers, cases, parsed.GetValue(seed), parsed.GetValue(working));
+        else Write(opened.File, study.Rocket, answers, cases, parsed.GetValue(seed), parsed.GetValue(working), ids.Length > 0);
         return answers.Max(a => a.Verdict) >= Verdict.Open ? ExitCode.NotReady : ExitCode.Good;
     }
 
-    private void Write(string designFile, Rocket rocket, IReadOnlyList<Answer> answers, int cases, ulong seed, bool showWorking)
+    private void Write(string designFile, Rocket rocket, IReadOnlyList<Answer> answers, int cases, ulong seed, bool showWorking, bool showTables)
     {
         var page = screen.OpenPage();
         page.Paragraph(rocket.Name, style: Page.Bold);
         page.Paragraph(cases == 0 ? $"{designFile}, as typed" : $"{designFile}, as typed and in {cases} cases of its tolerances (seed {seed})", style: Page.Quiet);
         page.Gap();
-        new AnswerPage(page, rocket.Inch, showWorking).Write(answers);
+        new AnswerPage(page, rocket.Inch, showWorking, showTables).Write(answers);
         page.Paragraph(Cautions.Everything, style: Page.Quiet);
     }
 

@@ -29,6 +29,7 @@ internal sealed record AnswerJson(
     string Basis,
     IReadOnlyList<FindingJson> Findings,
     IReadOnlyList<StepJson> Working,
+    IReadOnlyList<TableJson> Tables,
     IReadOnlyList<string> Notes,
     IReadOnlyList<string> Missing)
 {
@@ -41,12 +42,29 @@ internal sealed record AnswerJson(
         Lower(answer.Basis),
         [.. answer.Findings.Select(FindingJson.Of)],
         [.. answer.Working.Steps.Select(s => new StepJson(Lower(s.Kind), s.Symbol, s.Kind == StepKind.Formula ? s.Formula : null, s.Value, s.Unit, s.Meaning, s.Source))],
+        [.. answer.Tables.Select(TableJson.Of)],
         answer.Notes,
         answer.Missing);
 
     private static string Lower<T>(T value)
         where T : struct, Enum => value.ToString().ToLowerInvariant();
 }
+
+/// <summary>A schedule or list of an answer.</summary>
+internal sealed record TableJson(string Title, IReadOnlyList<ColumnJson> Columns, IReadOnlyList<RowJson> Rows)
+{
+    /// <summary>The part of the document for one table.</summary>
+    public static TableJson Of(AnswerTable table) => new(
+        table.Title,
+        [.. table.Columns.Select(c => new ColumnJson(c.Name, c.Unit is { } unit ? UnitSymbol.Of(unit) : null))],
+        [.. table.Rows.Select(r => new RowJson(r.Verdict is { } verdict ? VerdictMark.Word(verdict) : null, [.. r.Cells.Select(c => (object?)c.Words ?? c.Value)]))]);
+}
+
+/// <summary>A column: its name, and the SI symbol of its values, null for words.</summary>
+internal sealed record ColumnJson(string Name, string? Unit);
+
+/// <summary>A row: its verdict or null, and a word, a number or null for every column.</summary>
+internal sealed record RowJson(string? Verdict, IReadOnlyList<object?> Cells);
 
 /// <summary>One value of an answer.</summary>
 internal sealed record FindingJson(string Name, double Value, string Unit, string Verdict, LimitJson? Limit, SpreadJson? Spread)

@@ -8,7 +8,8 @@ namespace Scribeline.App.Terminal;
 /// <param name="page">Where they are written.</param>
 /// <param name="inch">Whether inch and pound units are shown.</param>
 /// <param name="showWorking">Whether the steps to each value are shown.</param>
-internal sealed class AnswerPage(Page page, bool inch, bool showWorking)
+/// <param name="showTables">Whether tables are shown; otherwise it is said where to find them.</param>
+internal sealed class AnswerPage(Page page, bool inch, bool showWorking, bool showTables = false)
 {
     private const int Indent = 3;
     private const int LeastNameWidth = 16;
@@ -47,12 +48,24 @@ internal sealed class AnswerPage(Page page, bool inch, bool showWorking)
         foreach (var missing in answer.Missing) page.Paragraph(missing, Indent, hanging: "missing: ");
         if (answer.Findings.Count > 0) page.Write(Findings(answer));
         foreach (var note in answer.Notes) page.Paragraph(note, Indent, Page.Quiet);
+        if (showTables)
+        {
+            foreach (var table in answer.Tables) new TablePage(page, inch).Write(table);
+        }
+        else if (answer.Tables.Count > 0)
+        {
+            page.Paragraph(Elsewhere(answer), Indent, Page.Quiet);
+        }
+
         if (showWorking) new WorkingPage(page).Write(answer.Working);
         page.Gap();
     }
 
     private static string Basis(Answer answer) =>
         answer.Findings.Count == 0 ? "not answered" : $"rests on {answer.Basis.ToString().ToLowerInvariant()} values";
+
+    private static string Elsewhere(Answer answer) =>
+        $"with --question {answer.Question.Id}: {string.Join(", ", answer.Tables.Select(t => $"{t.Title} ({t.Rows.Count} {(t.Rows.Count == 1 ? "row" : "rows")})"))}";
 
     private Table Findings(Answer answer)
     {
@@ -97,7 +110,7 @@ internal sealed class AnswerPage(Page page, bool inch, bool showWorking)
         $"{Spread(spread, finding)} in 9 of 10 cases" + (spread.Meets is { } share ? $"; {Share(share)} meet the limit" : "");
 
     private static void Column(Table table, string name, int width, int right, Justify justify = Justify.Left) =>
-        table.AddColumn(new TableColumn(new Text(name, Page.Quiet)) { Width = width, Padding = new Padding(0, 0, right, 0), Alignment = justify });
+        table.AddColumn(new Spectre.Console.TableColumn(new Text(name, Page.Quiet)) { Width = width, Padding = new Padding(0, 0, right, 0), Alignment = justify });
 
     private string Text(double value, Finding finding) => Shown.Text(value, finding.Unit, inch);
 

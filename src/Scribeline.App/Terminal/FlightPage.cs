@@ -71,10 +71,10 @@ internal sealed class FlightPage(Page page, bool inch)
         const int Figures = 14;
         var table = new Table { Border = TableBorder.None, Expand = false };
         var width = page.Width - (columns.Length * Figures) - 6;
-        table.AddColumn(new TableColumn(new Text(name, Page.Quiet)) { Width = width, Padding = new Padding(0, 0, 2, 0) });
+        table.AddColumn(new Spectre.Console.TableColumn(new Text(name, Page.Quiet)) { Width = width, Padding = new Padding(0, 0, 2, 0) });
         foreach (var (column, i) in columns.Select((c, i) => (c, i)))
         {
-            table.AddColumn(new TableColumn(new Text(column, Page.Quiet))
+            table.AddColumn(new Spectre.Console.TableColumn(new Text(column, Page.Quiet))
             {
                 Width = i == columns.Length - 1 ? Figures + 4 : Figures - 2,
                 Padding = new Padding(0, 0, i == columns.Length - 1 ? 0 : 2, 0),

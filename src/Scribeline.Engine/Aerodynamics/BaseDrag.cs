@@ -1,3 +1,5 @@
+using Scribeline.Engine.Tables;
+
 namespace Scribeline.Engine.Aerodynamics;
 
 /// <summary>
@@ -41,7 +43,7 @@ public static class BaseDrag
 
     private static Curve Load()
     {
-        var points = AeroData.Rows("base-drag").Select(r => (X: AeroData.Number(r[0]), Y: AeroData.Number(r[1]))).ToList();
+        var points = EmbeddedTable.Rows("Aerodynamics.base-drag", 5).Select(r => (X: EmbeddedTable.Number(r[0]), Y: EmbeddedTable.Number(r[1]))).ToList();
         return new([.. points.Select(p => p.X)], [.. points.Select(p => p.Y)]);
     }
 }

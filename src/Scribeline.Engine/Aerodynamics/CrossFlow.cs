@@ -1,3 +1,5 @@
+using Scribeline.Engine.Tables;
+
 namespace Scribeline.Engine.Aerodynamics;
 
 /// <summary>
@@ -36,8 +38,8 @@ public static class CrossFlow
 
     private static Curve Load(string quantity, (double X, double Y)? before = null)
     {
-        var points = AeroData.Rows("crossflow").Where(r => r[0] == quantity)
-            .Select(r => (X: AeroData.Number(r[1]), Y: AeroData.Number(r[2]))).ToList();
+        var points = EmbeddedTable.Rows("Aerodynamics.crossflow", 4).Where(r => r[0] == quantity)
+            .Select(r => (X: EmbeddedTable.Number(r[1]), Y: EmbeddedTable.Number(r[2]))).ToList();
         if (before is { } point) points.Insert(0, point);
         return new([.. points.Select(p => p.X)], [.. points.Select(p => p.Y)]);
     }

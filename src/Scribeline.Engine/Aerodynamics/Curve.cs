@@ -1,4 +1,3 @@
-using System.Globalization;
 using MathNet.Numerics.Interpolation;
 
 namespace Scribeline.Engine.Aerodynamics;
@@ -20,28 +19,6 @@ internal sealed class Curve
 
     /// <summary>The value at x.</summary>
     public double At(double x) => spline.Interpolate(Math.Clamp(x, first, last));
-}
-
-/// <summary>The tables of this room, read from the embedded files that name their sources.</summary>
-internal static class AeroData
-{
-    /// <summary>Rows of an embedded table of this room, cells by column; comment and header lines left out.</summary>
-    public static IEnumerable<string[]> Rows(string name)
-    {
-        using var stream = typeof(AeroData).Assembly.GetManifestResourceStream($"Scribeline.Engine.Tables.Aerodynamics.{name}.csv")
-            ?? throw new InvalidOperationException($"no embedded table {name}");
-        using var reader = new StreamReader(stream);
-        var header = true;
-        while (reader.ReadLine() is { } line)
-        {
-            if (line.Length == 0 || line[0] == '#') continue;
-            if (!header) yield return line.Split(',');
-            header = false;
-        }
-    }
-
-    /// <summary>A cell as a number.</summary>
-    public static double Number(string cell) => double.Parse(cell, CultureInfo.InvariantCulture);
 }
 
 /// <summary>Joins between regimes.</summary>

@@ -1,4 +1,5 @@
 using Scribeline.Engine.Airframe;
+using Scribeline.Engine.Tables;
 
 namespace Scribeline.Engine.Aerodynamics;
 
@@ -14,10 +15,10 @@ public static class NoseDrag
     private const double LastSubsonic = 0.8;
     private const double FirstSupersonic = NoseLoads.First;
 
-    private static readonly Dictionary<string, WaveFamily> Families = AeroData.Rows("nose-wave")
+    private static readonly Dictionary<string, WaveFamily> Families = EmbeddedTable.Rows("Aerodynamics.nose-wave", 5)
         .GroupBy(r => r[0]).Where(g => g.Key != "cone")
         .ToDictionary(g => g.Key, g => new WaveFamily([.. g.Select(r =>
-            (AeroData.Number(r[1]), AeroData.Number(r[2]), AeroData.Number(r[3])))]));
+            (EmbeddedTable.Number(r[1]), EmbeddedTable.Number(r[2]), EmbeddedTable.Number(r[3])))]));
 
     /// <summary>C_D on base area at any Mach number; shock-expansion loads of the nose may be handed in.</summary>
     internal static double At(BodySection nose, double mach, NoseLoads? loads = null)

@@ -1,4 +1,4 @@
-using System.Globalization;
+using Scribeline.Engine.Tables;
 
 namespace Scribeline.Engine.Air;
 
@@ -63,17 +63,6 @@ public readonly record struct GustScales(double LengthAlong, double LengthVertic
         return new(1750 * Foot, 1750 * Foot, sigma, sigma);
     }
 
-    private static (double, double[])[] Read()
-    {
-        using var stream = typeof(GustScales).Assembly.GetManifestResourceStream("Scribeline.Engine.Tables.turbulence-intensity.csv")!;
-        using var reader = new StreamReader(stream);
-        reader.ReadLine();
-        List<(double, double[])> rows = [];
-        while (reader.ReadLine() is { } line)
-        {
-            var cells = line.Split(',', 5)[..4].Select(c => double.Parse(c, CultureInfo.InvariantCulture)).ToArray();
-            rows.Add((cells[0], cells[1..]));
-        }
-        return [.. rows];
-    }
+    private static (double, double[])[] Read() =>
+        [.. EmbeddedTable.Rows("turbulence-intensity", 5).Select(cells => (EmbeddedTable.Number(cells[0]), cells[1..4].Select(EmbeddedTable.Number).ToArray()))];
 }

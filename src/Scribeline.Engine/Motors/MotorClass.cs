@@ -1,5 +1,5 @@
-using System.Globalization;
 using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Tables;
 
 namespace Scribeline.Engine.Motors;
 
@@ -27,18 +27,6 @@ public sealed record MotorClass(string Letter, double Above, double To, string S
     /// <summary>Where an impulse lies between the bounds of this class: 0 at the lower, 1 at the upper.</summary>
     public double Share(double totalImpulse) => (totalImpulse - Above) / (To - Above);
 
-    private static ValueList<MotorClass> Read()
-    {
-        using var stream = typeof(MotorClass).Assembly.GetManifestResourceStream("Scribeline.Engine.Tables.motor-classes.csv")!;
-        using var reader = new StreamReader(stream);
-        reader.ReadLine();
-        List<MotorClass> classes = [];
-        while (reader.ReadLine() is { } line)
-        {
-            var cells = line.Split(',', 4);
-            classes.Add(new(
-                cells[0], double.Parse(cells[1], CultureInfo.InvariantCulture), double.Parse(cells[2], CultureInfo.InvariantCulture), cells[3]));
-        }
-        return classes.ToValueList();
-    }
+    private static ValueList<MotorClass> Read() => EmbeddedTable.Rows("motor-classes", 4)
+        .Select(cells => new MotorClass(cells[0], EmbeddedTable.Number(cells[1]), EmbeddedTable.Number(cells[2]), cells[3])).ToValueList();
 }

@@ -19,6 +19,9 @@ public sealed record Answer(
     ValueList<string> Notes,
     ValueList<string> Missing)
 {
+    /// <summary>Schedules and lists, possibly none.</summary>
+    public ValueList<AnswerTable> Tables { get; init; } = [];
+
     /// <summary>Open when an input is missing; otherwise the gravest among the findings.</summary>
     public Verdict Verdict => Findings.Any(f => f.Verdict == Verdict.Stop) ? Verdict.Stop
         : Missing.Count > 0 || Findings.Count == 0 ? Verdict.Open

@@ -9,6 +9,7 @@ internal sealed class Draft(Question question, Study study)
 {
     private readonly List<Finding> findings = [];
     private readonly List<Plot> plots = [];
+    private readonly List<AnswerTable> tables = [];
     private readonly List<string> notes = [];
     private readonly List<string> missing = [];
     private Basis basis = Basis.Flown;
@@ -43,6 +44,12 @@ internal sealed class Draft(Question question, Study study)
         if (!study.IsSample) plots.Add(plot());
     }
 
+    /// <summary>Adds a schedule or list; it is not made for sampled cases, which nobody reads.</summary>
+    public void List(Func<AnswerTable> table)
+    {
+        if (!study.IsSample) tables.Add(table());
+    }
+
     /// <summary>Names how an input that matters is known; the weakest becomes the answer's.</summary>
     public void RestsOn(Basis known)
     {
@@ -51,5 +58,5 @@ internal sealed class Draft(Question question, Study study)
 
     /// <summary>The answer as collected.</summary>
     public Answer Done() =>
-        new(question, findings.ToValueList(), basis, Working, plots.ToValueList(), notes.ToValueList(), missing.ToValueList());
+        new(question, findings.ToValueList(), basis, Working, plots.ToValueList(), notes.ToValueList(), missing.ToValueList()) { Tables = tables.ToValueList() };
 }

@@ -25,15 +25,18 @@ public static class Enquiry
         var answers = questions.Select(q => q.Ask(nominal)).ToArray();
         if (draw is null || samples == 0) return answers;
 
+        var drawn = Enumerable.Range(0, questions.Count).Where(q => questions[q].HasSpread).ToArray();
+        if (drawn.Length == 0) return answers;
         var cases = new Answer[]?[samples];
         var done = 0;
         Parallel.For(0, samples, new ParallelOptions { CancellationToken = cancel }, i =>
         {
             var study = draw(i);
-            cases[i] = study is null ? null : [.. questions.Select(q => q.Ask(study))];
+            cases[i] = study is null ? null : [.. drawn.Select(q => questions[q].Ask(study))];
             progress?.Invoke((double)Interlocked.Increment(ref done) / samples);
         });
-        return [.. answers.Select((answer, q) => WithSpread(answer, [.. cases.Select(c => c?[q])]))];
+        for (var i = 0; i < drawn.Length; i++) answers[drawn[i]] = WithSpread(answers[drawn[i]], [.. cases.Select(c => c?[i])]);
+        return answers;
     }
 
     private static Answer WithSpread(Answer answer, Answer?[] cases)

@@ -21,6 +21,9 @@ public abstract class Question(string id, string text, Place place)
     /// <summary>Whether it can be answered only for a rocket that can be flown: with motor, site and rail.</summary>
     protected virtual bool NeedsFlight => true;
 
+    /// <summary>Whether it is asked of drawn cases too; not where tolerances do not move the answer, or moving it would tell nothing.</summary>
+    public virtual bool HasSpread => true;
+
     /// <summary>Answers from the study alone. A missing input gives an open answer that names it.</summary>
     public Answer Ask(Study study) => NeedsFlight && study.Missing.Count > 0 ? Answer.Open(this, study.Missing.Span) : Work(study);
 

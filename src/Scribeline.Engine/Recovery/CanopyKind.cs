@@ -1,5 +1,5 @@
-using System.Globalization;
 using Scribeline.Engine.Design;
+using Scribeline.Engine.Tables;
 
 namespace Scribeline.Engine.Recovery;
 
@@ -34,19 +34,9 @@ public sealed record CanopyKind(
     public static CanopyKind? Of(CanopyType type) =>
         All.FirstOrDefault(k => k.Name.Replace(" ", "", StringComparison.Ordinal).Equals(type.ToString(), StringComparison.OrdinalIgnoreCase));
 
-    private static CanopyKind[] Read()
+    private static CanopyKind[] Read() => [.. EmbeddedTable.Rows("canopies", 9).Select(cells =>
     {
-        using var stream = typeof(CanopyKind).Assembly.GetManifestResourceStream("Scribeline.Engine.Tables.canopies.csv")!;
-        using var reader = new StreamReader(stream);
-        reader.ReadLine();
-        List<CanopyKind> types = [];
-        while (reader.ReadLine() is { } line)
-        {
-            var cells = line.Split(',', 9);
-            double Number(int i) => double.Parse(cells[i], CultureInfo.InvariantCulture);
-            types.Add(new(cells[0], Number(1), Number(2), Number(3), Number(4), Number(5), Number(6), Number(7), cells[8].Trim('"')));
-        }
-
-        return [.. types];
-    }
+        double Number(int i) => EmbeddedTable.Number(cells[i]);
+        return new CanopyKind(cells[0], Number(1), Number(2), Number(3), Number(4), Number(5), Number(6), Number(7), cells[8]);
+    })];
 }

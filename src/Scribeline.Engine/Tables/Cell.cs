@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Scribeline.Engine.Tables;
 
 /// <summary>A kind of battery cell.</summary>
@@ -14,18 +12,5 @@ public sealed record Cell(string Chemistry, double Voltage, string Source)
     /// <param name="chemistry">As typed.</param>
     public static Cell? Find(string? chemistry) => All.FirstOrDefault(c => c.Chemistry.Equals(chemistry, StringComparison.OrdinalIgnoreCase));
 
-    private static Cell[] Read()
-    {
-        using var stream = typeof(Cell).Assembly.GetManifestResourceStream("Scribeline.Engine.Tables.cells.csv")!;
-        using var reader = new StreamReader(stream);
-        reader.ReadLine();
-        List<Cell> cells = [];
-        while (reader.ReadLine() is { } line)
-        {
-            var parts = line.Split(',', 3);
-            cells.Add(new(parts[0], double.Parse(parts[1], CultureInfo.InvariantCulture), parts[2].Trim('"')));
-        }
-
-        return [.. cells];
-    }
+    private static Cell[] Read() => [.. EmbeddedTable.Rows("cells", 3).Select(cells => new Cell(cells[0], EmbeddedTable.Number(cells[1]), cells[2]))];
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Scribeline.Engine.Tables;
 
 /// <summary>What a harness is made of.</summary>
@@ -26,18 +24,7 @@ public sealed record CordMaterial(string Name, double? Strength, double Stretch,
             ?? Read().Where(r => r.Material.Strength is null && r.Names.Any(n => plain.Contains(n, StringComparison.Ordinal))).Select(r => r.Material).FirstOrDefault();
     }
 
-    private static IEnumerable<(CordMaterial Material, string[] Names)> Read()
-    {
-        using var stream = typeof(CordMaterial).Assembly.GetManifestResourceStream("Scribeline.Engine.Tables.cords.csv")!;
-        using var reader = new StreamReader(stream);
-        reader.ReadLine();
-        while (reader.ReadLine() is { } line)
-        {
-            // The source is last and may hold commas in quotes.
-            var cells = line.Split(',', 5);
-            double? strength = cells[2].Length == 0 ? null : double.Parse(cells[2], CultureInfo.InvariantCulture);
-            yield return (
-                new(cells[0], strength, double.Parse(cells[3], CultureInfo.InvariantCulture), cells[4].Trim('"')), [cells[0], .. cells[1].Split(';')]);
-        }
-    }
+    private static IEnumerable<(CordMaterial Material, string[] Names)> Read() => EmbeddedTable.Rows("cords", 5).Select(cells => (
+        new CordMaterial(cells[0], EmbeddedTable.NumberOrNull(cells[2]), EmbeddedTable.Number(cells[3]), cells[4]),
+        (string[])[cells[0], .. cells[1].Split(';')]));
 }

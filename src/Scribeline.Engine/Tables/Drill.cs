@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Scribeline.Engine.Tables;
 
 /// <summary>A twist drill.</summary>
@@ -18,18 +16,6 @@ public sealed record Drill(string Name, string Family, double Diameter, string S
     public static Drill? NotBelow(double diameter, bool inch) =>
         All.FirstOrDefault(d => d.Family == "metric" != inch && d.Diameter >= diameter);
 
-    private static Drill[] Read()
-    {
-        using var stream = typeof(Drill).Assembly.GetManifestResourceStream("Scribeline.Engine.Tables.drills.csv")!;
-        using var reader = new StreamReader(stream);
-        reader.ReadLine();
-        List<Drill> drills = [];
-        while (reader.ReadLine() is { } line)
-        {
-            var cells = line.Split(',', 4);
-            drills.Add(new(cells[0], cells[1], 1e-3 * double.Parse(cells[2], CultureInfo.InvariantCulture), cells[3]));
-        }
-
-        return [.. drills.OrderBy(d => d.Diameter)];
-    }
+    private static Drill[] Read() =>
+        [.. EmbeddedTable.Rows("drills", 4).Select(cells => new Drill(cells[0], cells[1], 1e-3 * EmbeddedTable.Number(cells[2]), cells[3])).OrderBy(d => d.Diameter)];
 }

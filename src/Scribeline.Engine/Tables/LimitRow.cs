@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Scribeline.Engine.Tables;
 
 /// <summary>A row of the table of limits that questions judge by.</summary>
@@ -15,20 +13,6 @@ public sealed record LimitRow(string Id, double Value, string Unit, bool AtLeast
     /// <summary>Every row, in the order of the table.</summary>
     public static IReadOnlyList<LimitRow> All { get; } = Read();
 
-    private static LimitRow[] Read()
-    {
-        using var stream = typeof(LimitRow).Assembly.GetManifestResourceStream("Scribeline.Engine.Tables.limits.csv")!;
-        using var reader = new StreamReader(stream);
-        reader.ReadLine();
-        List<LimitRow> rows = [];
-        while (reader.ReadLine() is { } line)
-        {
-            // The source is last and may hold commas in quotes.
-            var cells = line.Split(',', 7);
-            double Number(int i) => double.Parse(cells[i], CultureInfo.InvariantCulture);
-            rows.Add(new(cells[0], Number(1), cells[2], cells[3] == "at least", Number(4), cells[5] == "must", cells[6].Trim('"')));
-        }
-
-        return [.. rows];
-    }
+    private static LimitRow[] Read() => [.. EmbeddedTable.Rows("limits", 7).Select(cells => new LimitRow(
+        cells[0], EmbeddedTable.Number(cells[1]), cells[2], cells[3] == "at least", EmbeddedTable.Number(cells[4]), cells[5] == "must", cells[6]))];
 }

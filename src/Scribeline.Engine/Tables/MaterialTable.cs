@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Scribeline.Engine.Tables;
 
 /// <summary>Materials of airframes and their hardware, each row with its source.</summary>
@@ -22,24 +20,16 @@ public static class MaterialTable
 
     private static List<Material> Read()
     {
-        using var stream = typeof(MaterialTable).Assembly.GetManifestResourceStream("Scribeline.Engine.Tables.materials.csv")!;
-        using StreamReader reader = new(stream);
-        reader.ReadLine();
         List<Material> all = [];
-        while (reader.ReadLine() is { } line)
+        foreach (var cells in EmbeddedTable.Rows("materials", 7))
         {
-            // The source is last and may hold commas in quotes.
-            string[] cells = line.Split(',', 7);
-            Material material = new(
-                cells[0], Number(cells[2])!.Value, 1e9 * Number(cells[3]), 1e9 * Number(cells[4]), 1e6 * Number(cells[5]), cells[6].Trim('"'));
+            Material material = new(cells[0], EmbeddedTable.Number(cells[2]), 1e9 * EmbeddedTable.NumberOrNull(cells[3]), 1e9 * EmbeddedTable.NumberOrNull(cells[4]), 1e6 * EmbeddedTable.NumberOrNull(cells[5]), cells[6]);
             all.Add(material);
             foreach (string name in cells[1].Split(';').Append(cells[0]).Where(n => n.Length > 0)) ByKey.TryAdd(Key(name), material);
         }
 
         return all;
     }
-
-    private static double? Number(string cell) => cell.Length == 0 ? null : double.Parse(cell, CultureInfo.InvariantCulture);
 
     /// <summary>Edits between two words: Levenshtein, Soviet Physics Doklady 10 (1966).</summary>
     private static int Distance(string a, string b)

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Scribeline.Engine.Tables;
 
 /// <summary>Shear strength of what pins are made of, at 23 °C.</summary>
@@ -28,19 +26,9 @@ public sealed record PinMaterial(string Name, double Low, double Nominal, double
         ? 1 + ((ColdFactor - 1) * Math.Min((Room - temperature) / (Room - Cold), 1))
         : 1 + ((HotFactor - 1) * Math.Min((temperature - Room) / (Hot - Room), 1));
 
-    private static IEnumerable<(PinMaterial Material, string[] Names)> Read()
+    private static IEnumerable<(PinMaterial Material, string[] Names)> Read() => EmbeddedTable.Rows("pin-materials", 8).Select(cells =>
     {
-        using var stream = typeof(PinMaterial).Assembly.GetManifestResourceStream("Scribeline.Engine.Tables.pin-materials.csv")!;
-        using var reader = new StreamReader(stream);
-        reader.ReadLine();
-        while (reader.ReadLine() is { } line)
-        {
-            // The source is last and may hold commas in quotes.
-            var cells = line.Split(',', 8);
-            double Number(int i) => double.Parse(cells[i], CultureInfo.InvariantCulture);
-            yield return (
-                new(cells[0], 1e6 * Number(2), 1e6 * Number(3), 1e6 * Number(4), Number(5), Number(6), cells[7].Trim('"')),
-                [cells[0], .. cells[1].Split(';')]);
-        }
-    }
+        double Number(int i) => EmbeddedTable.Number(cells[i]);
+        return (new PinMaterial(cells[0], 1e6 * Number(2), 1e6 * Number(3), 1e6 * Number(4), Number(5), Number(6), cells[7]), (string[])[cells[0], .. cells[1].Split(';')]);
+    });
 }
