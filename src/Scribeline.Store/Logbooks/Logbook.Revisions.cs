@@ -1,0 +1,79 @@
+using System.Text;
+using Microsoft.Data.Sqlite;
+using Scribeline.Engine.Quantities;
+
+namespace Scribeline.Store.Logbooks;
+
+/// <content>Saved revisions and unsaved work.</content>
+public sealed partial class Logbook
+{
+    /// <summary>
+    /// Keeps a design that was saved, and drops its unsaved work. Write the design file first: if all ends between the two, the file is
+    /// the newer one and the next save keeps it. A text equal to the newest revision's is not kept again.
+    /// </summary>
+    /// <param name="text">All of the design file's text.</param>
+    /// <param name="words">Why, in the builder's words; may be empty.</param>
+    /// <param name="at">Now.</param>
+    public Logged<Revision> Save(string text, string words, DateTimeOffset at) => Whole(t =>
+    {
+        var hash = HashOf(text);
+        Write(t, "DELETE FROM unsaved WHERE design = $design;");
+        if (Newest(t) is { } newest && newest.Hash == hash) return newest;
+        Write(t, "INSERT INTO text (hash, body) VALUES ($hash, $body) ON CONFLICT (hash) DO NOTHING;", ("$hash", hash), ("$body", Encoding.UTF8.GetBytes(text)));
+        Write(
+            t,
+            "INSERT INTO revision (design, saved, hash, words) VALUES ($design, $saved, $hash, $words);",
+            ("$saved", Stamp(at)),
+            ("$hash", hash),
+            ("$words", words));
+        return Newest(t);
+    });
+
+    /// <summary>All revisions of the design, newest first.</summary>
+    public Logged<ValueList<Revision>> Revisions() => Whole(
+        t => Rows(t, "SELECT number, saved, hash, words FROM revision WHERE design = $design ORDER BY number DESC;", RevisionOf), writing: false);
+
+    /// <summary>The text of a revision; null where the logbook does not have it.</summary>
+    public Logged<string> TextOf(Revision revision) => Whole(
+        t => Row(t, "SELECT body FROM text WHERE hash = $hash;", r => Body(r), ("$hash", revision.Hash)), writing: false);
+
+    /// <summary>Keeps the text on the screen, in place of what was kept of this design before.</summary>
+    /// <param name="text">All of it; it need not be a design without problems.</param>
+    /// <param name="basis">Hash of the file it began from, see <see cref="HashOf"/>.</param>
+    /// <param name="at">Now.</param>
+    public Logged<UnsavedWork> Keep(string text, string basis, DateTimeOffset at) => Whole(t =>
+    {
+        Write(
+            t,
+            "INSERT INTO unsaved (design, body, basis, changed) VALUES ($design, $body, $basis, $changed) "
+                + "ON CONFLICT (design) DO UPDATE SET body = excluded.body, basis = excluded.basis, changed = excluded.changed;",
+            ("$body", Encoding.UTF8.GetBytes(text)),
+            ("$basis", basis),
+            ("$changed", Stamp(at)));
+        return UnsavedIn(t);
+    });
+
+    /// <summary>Unsaved work on the design; null where there is none.</summary>
+    public Logged<UnsavedWork> Unsaved() => Whole(UnsavedIn, writing: false);
+
+    /// <summary>Drops unsaved work: the builder went back to the file.</summary>
+    /// <returns>What was dropped; null where there was none.</returns>
+    public Logged<UnsavedWork> Drop() => Whole(t =>
+    {
+        var work = UnsavedIn(t);
+        Write(t, "DELETE FROM unsaved WHERE design = $design;");
+        return work;
+    });
+
+    private UnsavedWork? UnsavedIn(SqliteTransaction transaction) => Row(
+        transaction,
+        "SELECT body, basis, changed FROM unsaved WHERE design = $design;",
+        r => new UnsavedWork(Body(r), r.GetString(1), Time(r.GetString(2))));
+
+    private Revision? Newest(SqliteTransaction transaction) => Row(
+        transaction, "SELECT number, saved, hash, words FROM revision WHERE design = $design ORDER BY number DESC LIMIT 1;", RevisionOf);
+
+    private static string Body(SqliteDataReader row) => Encoding.UTF8.GetString((byte[])row.GetValue(0));
+
+    private static Revision RevisionOf(SqliteDataReader row) => new(row.GetInt64(0), Time(row.GetString(1)), row.GetString(2), row.GetString(3));
+}
