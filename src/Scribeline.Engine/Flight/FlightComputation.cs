@@ -54,6 +54,13 @@ internal sealed class FlightComputation<TModel>
         return computation.Fly(whole);
     }
 
+    /// <summary>From apogee, on a climb computed before.</summary>
+    public static FlightResult FromApogee(WholeFlight<TModel> climb, FlightLog climbed, TModel model, RecoveryPlan plan, FlightOptions options, FlightInputs inputs)
+    {
+        FlightComputation<TModel> computation = new(model, plan, options, climbed.Copy(), inputs);
+        return computation.Fly(new(climb, new FiringPlan(plan.Actions), options, computation.log));
+    }
+
     private WholeFlight<TModel> Whole(double[] knots, RailGeometry rail) =>
         new(new(model), rail, knots, new FiringPlan(plan.Actions), options, log);
 

@@ -34,6 +34,26 @@ public sealed record FlightInputs(
     /// <summary>Tolerance and extent.</summary>
     public FlightOptions Options { get; init; } = FlightOptions.Nominal;
 
+    /// <summary>What decides the climb to apogee alone, whatever opens there or later: flights that differ in nothing else share it.</summary>
+    public FlightInputs Climbing => this with { Recovery = RecoveryPlan.Ballistic, Options = Options with { Extent = FlightExtent.Apogee } };
+
+    /// <summary>The climb to apogee, to be gone on from by <see cref="Fly(AeroTable?, Climb)"/>.</summary>
+    /// <param name="aerodynamics">As for <see cref="Fly(AeroTable?)"/>.</param>
+    public Climb Climb(AeroTable? aerodynamics = null) => new(Climbing, aerodynamics ?? AeroTable.Build(Shape));
+
+    /// <summary>
+    /// The flight, to the last bit as <see cref="Fly(AeroTable?)"/> gives it, without computing the climb again where nothing opens before
+    /// apogee.
+    /// </summary>
+    /// <param name="aerodynamics">As for <see cref="Fly(AeroTable?)"/>.</param>
+    /// <param name="climb">Of inputs that differ in nothing but the recovery.</param>
+    /// <exception cref="ArgumentException">The climb is that of another rocket or day.</exception>
+    public FlightResult Fly(AeroTable? aerodynamics, Climb climb)
+    {
+        if (!climb.Inputs.Equals(Climbing)) throw new ArgumentException("The climb is that of another rocket or day.", nameof(climb));
+        return Options.Extent == FlightExtent.Landing && climb.Serves(Recovery) ? climb.GoOn(this) : Fly(aerodynamics);
+    }
+
     /// <summary>
     /// The flight. Ask <see cref="FlightProblems.In"/> first: what is wrong there gives a flight that fails, or one that answers another question.
     /// A plan that speaks of pieces the rocket has not is flown to apogee only, and fails.

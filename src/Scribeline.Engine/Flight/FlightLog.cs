@@ -23,6 +23,15 @@ internal sealed class FlightLog
     /// <summary>By body.</summary>
     public ValueList<Landing> Landings => landings.OrderBy(l => l.Body).ToValueList();
 
+    /// <summary>The same log, to be gone on with apart from this one.</summary>
+    public FlightLog Copy()
+    {
+        FlightLog copy = new() { Failure = Failure, RailExit = RailExit, Burnout = Burnout, Apogee = Apogee };
+        copy.events.AddRange(events);
+        copy.landings.AddRange(landings);
+        return copy;
+    }
+
     public void Add(FlightEventKind kind, string name, int body, FlightSample at) => events.Add((new(kind, name, body, at), events.Count));
 
     public void Add(Landing landing) => landings.Add(landing);

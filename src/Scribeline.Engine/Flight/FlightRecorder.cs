@@ -29,6 +29,19 @@ internal sealed class FlightRecorder
         trajectory = new(scale.Length);
     }
 
+    /// <summary>Goes on from what another has recorded, and leaves it as it is.</summary>
+    /// <param name="other">Not recording at the moment.</param>
+    /// <param name="relative">As above.</param>
+    /// <param name="scale">As above.</param>
+    /// <param name="mostSteps">As above.</param>
+    public FlightRecorder(FlightRecorder other, double relative, double[] scale, int mostSteps)
+        : this(relative, scale, mostSteps)
+    {
+        trajectory = other.trajectory.Copy();
+        runs.AddRange(other.runs);
+        Effort = other.Effort;
+    }
+
     public double Start => trajectory.Count > 0 ? trajectory.Start : runs[0].Start;
 
     public double End => trajectory.Count > 0 ? trajectory.End : runs[0].Start;

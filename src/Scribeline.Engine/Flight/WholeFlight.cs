@@ -34,6 +34,20 @@ internal sealed class WholeFlight<TModel>
         recorder = new(options.RelativeTolerance, FlightTolerance.Whole(equations.Model.TotalImpulse), options.MaximumSteps);
     }
 
+    /// <summary>Goes on from apogee, where another flight ended, and leaves that as it is.</summary>
+    /// <param name="climb">Ended at apogee.</param>
+    /// <param name="plan">What fires when: at apogee or later.</param>
+    /// <param name="options">Tolerance and extent.</param>
+    /// <param name="log">A copy of what happened on the climb.</param>
+    public WholeFlight(WholeFlight<TModel> climb, FiringPlan plan, FlightOptions options, FlightLog log)
+    {
+        (equations, rail, knots, Plan, this.options, this.log) = (climb.equations, climb.rail, climb.knots, plan, options, log);
+        recorder = new(climb.recorder, options.RelativeTolerance, FlightTolerance.Whole(equations.Model.TotalImpulse), options.MaximumSteps);
+        climb.y.CopyTo(y, 0);
+        (phase, burning, forwardExit, Time, ApogeePassed) = (climb.phase, climb.burning, climb.forwardExit, climb.Time, climb.ApogeePassed);
+        Plan.KnowApogee(Time, log.Apogee!.AltimeterHeight);
+    }
+
     /// <summary>What has not fired.</summary>
     public FiringPlan Plan { get; }
 

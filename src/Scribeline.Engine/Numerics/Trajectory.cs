@@ -21,6 +21,14 @@ public sealed class Trajectory : IStepSink
         n = dimension;
     }
 
+    /// <summary>The same solution, to be gone on with apart from this one.</summary>
+    public Trajectory Copy()
+    {
+        Trajectory copy = new(n) { starts = [.. starts], widths = [.. widths], numbers = [.. numbers], stride = stride, Count = Count, End = End };
+        copy.passed.AddRange(passed);
+        return copy;
+    }
+
     /// <summary>An event that was passed on the way.</summary>
     public readonly record struct PassedEvent(int Index, double Time);
 

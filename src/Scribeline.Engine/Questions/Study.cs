@@ -222,7 +222,7 @@ public sealed partial class Study
             Factors = new(Drag: Rocket.DragScale),
             Options = (IsSample ? FlightOptions.OneOfMany : FlightOptions.Nominal) with { Coriolis = Day.Latitude is not null },
         };
-        return cache.Get(inputs, i => i.Fly(Aero));
+        return cache.Get(inputs, i => i.Fly(Aero, cache.Get(i.Climbing, c => c.Climb(Aero))));
     }
 
     // Fine enough that a straight line between samples is within the thickness of a drawn line.
