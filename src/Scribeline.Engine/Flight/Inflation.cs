@@ -16,16 +16,30 @@ internal static class Inflation
     public static double FillTime(FlightCanopy canopy, double speed, double gravity)
     {
         double distance = canopy.FillConstant * canopy.NominalDiameter;
-        return distance == 0 ? 0 : distance / Math.Max(speed, Math.Sqrt(gravity * distance / 2));
+        return FillTimeOver(distance, speed, gravity);
     }
+
+    /// <summary>The same by the fill distance n D0, m.</summary>
+    public static double FillTimeOver(double distance, double speed, double gravity) =>
+        distance == 0 ? 0 : distance / Math.Max(speed, Math.Sqrt(gravity * distance / 2));
 
     /// <summary>Drag area, m², a time after line stretch.</summary>
     public static double DragArea(FlightCanopy canopy, double sinceLineStretch, double fillTime)
     {
         if (sinceLineStretch < 0) return 0;
         if (sinceLineStretch >= fillTime) return canopy.DragArea;
-        double start = Math.Sqrt(canopy.InitialFraction);
-        double growth = (1 - start) * Math.Pow(sinceLineStretch / fillTime, canopy.GrowthExponent / 2) + start;
-        return canopy.DragArea * growth * growth;
+        return Grown(canopy.InitialFraction * canopy.DragArea, canopy.DragArea, sinceLineStretch / fillTime, canopy.GrowthExponent);
+    }
+
+    /// <summary>Drag area, m², on the way from one to another.</summary>
+    /// <param name="from">m².</param>
+    /// <param name="to">m².</param>
+    /// <param name="share">τ: of the fill time, 0 to 1.</param>
+    /// <param name="exponent">j.</param>
+    public static double Grown(double from, double to, double share, double exponent)
+    {
+        double start = Math.Sqrt(from);
+        double root = (Math.Sqrt(to) - start) * Math.Pow(share, exponent / 2) + start;
+        return root * root;
     }
 }

@@ -4,8 +4,9 @@ namespace Scribeline.Engine.Tables;
 /// <param name="Name">As typed in a design, with its size.</param>
 /// <param name="Strength">Minimum breaking load, N; null where no specification gives one.</param>
 /// <param name="Stretch">At the breaking load, as a share of the length.</param>
+/// <param name="Width">Of the cord laid flat, m; null where no specification gives one.</param>
 /// <param name="Source">Where the figures come from.</param>
-public sealed record CordMaterial(string Name, double? Strength, double Stretch, string Source)
+public sealed record CordMaterial(string Name, double? Strength, double Stretch, double? Width, string Source)
 {
     /// <summary>In the order of the table.</summary>
     public static IReadOnlyList<CordMaterial> All { get; } = [.. Read().Select(r => r.Material)];
@@ -24,7 +25,8 @@ public sealed record CordMaterial(string Name, double? Strength, double Stretch,
             ?? Read().Where(r => r.Material.Strength is null && r.Names.Any(n => plain.Contains(n, StringComparison.Ordinal))).Select(r => r.Material).FirstOrDefault();
     }
 
-    private static IEnumerable<(CordMaterial Material, string[] Names)> Read() => EmbeddedTable.Rows("cords", 5).Select(cells => (
-        new CordMaterial(cells[0], EmbeddedTable.NumberOrNull(cells[2]), EmbeddedTable.Number(cells[3]), cells[4]),
-        (string[])[cells[0], .. cells[1].Split(';')]));
+    private static IEnumerable<(CordMaterial Material, string[] Names)> Read() => EmbeddedTable.Rows("cords", 6).Select(cells => (
+        new CordMaterial(
+            cells[0], EmbeddedTable.NumberOrNull(cells[2]), EmbeddedTable.Number(cells[3]), EmbeddedTable.NumberOrNull(cells[4]) / 1000, cells[5]),
+        (string[])[cells[0].ToLowerInvariant(), .. cells[1].ToLowerInvariant().Split(';')]));
 }
