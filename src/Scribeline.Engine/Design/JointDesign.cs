@@ -80,6 +80,32 @@ public sealed record ScrewsDesign : Placed
 
     [Key("What they are made of.")]
     public string? Material { get; init; }
+
+    [Key("What they turn into.")]
+    public ScrewHoldWord? Into { get; init; }
+
+    [Key("Their heads; pan if left out.")]
+    public ScrewHeadWord? Head { get; init; }
+}
+
+/// <summary>What a screw turns into.</summary>
+public enum ScrewHoldWord
+{
+    /// <summary>A thread tapped into the wall.</summary>
+    TappedWall,
+
+    /// <summary>A nut bonded behind the wall.</summary>
+    CaptiveNut,
+}
+
+/// <summary>Head of a screw.</summary>
+public enum ScrewHeadWord
+{
+    /// <summary>Stands on the surface.</summary>
+    Pan,
+
+    /// <summary>Sunk flush into a countersink.</summary>
+    Flat,
 }
 
 /// <summary>How tightly a joint slides.</summary>

@@ -27,6 +27,12 @@ public sealed record RailGuideDesign : Placed
     [Key("Mass of each with its screw.", Sign = Sign.Above)]
     public Measure<Mass>? Mass { get; init; }
 
+    [Key("Thread of the screw that holds each.")]
+    public ThreadName? Screw { get; init; }
+
+    [Key("What that screw turns into.")]
+    public ScrewHoldWord? Into { get; init; }
+
     [Key("Whether they are streamlined.")]
     public bool Faired { get; init; }
 }

@@ -43,6 +43,7 @@ public static class DesignResolver
             Separation = gear with { Charges = charges },
             Holes = holes.Holes(),
             SurfaceThings = holes.Things(),
+            Shop = ShopResolver.Resolve(design, vehicle, draw),
             Circuits = CircuitResolver.Circuits(design, draw),
         };
         return new(rocket, motor, missing.Count > 0 ? null : day, missing.ToValueList(), problems.ToValueList());

@@ -36,10 +36,7 @@ internal sealed class HoleResolver(RocketDesign design, Vehicle vehicle, Func<IM
 
         foreach (var vents in design.Vents)
         {
-            var station = vents.FromForwardEnd is { } ahead ? part.Front + draw(ahead)
-                : vents.FromAftEnd is { } behind ? part.Rear - draw(behind)
-                : (part.Front + part.Rear) / 2;
-            yield return new($"vents of {part.Name}", index, station, vents.Count, Typed(vents.Diameter.Typed), ClockAngles.Of(vents.Clock, draw), false);
+            yield return new($"vents of {part.Name}", index, StationOf(vents, part, draw), vents.Count, Typed(vents.Diameter.Typed), ClockAngles.Of(vents.Clock, draw), false);
         }
     }
 
@@ -48,7 +45,7 @@ internal sealed class HoleResolver(RocketDesign design, Vehicle vehicle, Func<IM
         foreach (var joint in vehicle.Joints)
         {
             string ahead = vehicle.Parts[joint.Forward].Name, behind = vehicle.Parts[joint.Aft].Name;
-            if (design.Joints.FirstOrDefault(j => j.Between.Contains(ahead) && j.Between.Contains(behind)) is not { } typed) continue;
+            if (JointResolver.Of(design, vehicle, joint) is not { } typed) continue;
             var (what, clocks, edges) = typed switch
             {
                 { Pins: { } pins } => ("pin", pins.Clock, pins.FromEdge),
@@ -75,7 +72,17 @@ internal sealed class HoleResolver(RocketDesign design, Vehicle vehicle, Func<IM
         p is not AltimeterBayDesign bay ? [] : bay.Switch.Where(s => s.Clock is not null).Select(s =>
             new SurfaceThing(s.Name ?? $"switch of {p.Name}", FromBand(vehicle.Parts[i], s.StationFromBandCentre), draw(s.Clock!)) { Kind = SurfaceKind.Switch }));
 
-    private double FromBand(Part part, IMeasure? forward) => ((part.Front + part.Rear) / 2) - Si(forward);
+    /// <summary>Station of something typed forward of the middle of a band, m.</summary>
+    internal static double FromBand(Part part, IMeasure? forward, Func<IMeasure, double> draw) =>
+        ((part.Front + part.Rear) / 2) - (forward is null ? 0 : draw(forward));
+
+    /// <summary>Station of a row of vents, m; the middle of the part where none is typed.</summary>
+    internal static double StationOf(HolesDesign vents, Part part, Func<IMeasure, double> draw) =>
+        vents.FromForwardEnd is { } ahead ? part.Datum + draw(ahead)
+        : vents.FromAftEnd is { } behind ? part.RearReach - draw(behind)
+        : (part.Front + part.Rear) / 2;
+
+    private double FromBand(Part part, IMeasure? forward) => FromBand(part, forward, draw);
 
     private double Si(IMeasure? typed) => typed is null ? 0 : draw(typed);
 

@@ -50,6 +50,13 @@ internal static class JointResolver
         return problem;
     }
 
+    /// <summary>The design's joint behind a joint of the vehicle; null if it cannot be found.</summary>
+    public static JointDesign? Of(RocketDesign design, Vehicle vehicle, Joint joint)
+    {
+        string ahead = vehicle.Parts[joint.Forward].Name, behind = vehicle.Parts[joint.Aft].Name;
+        return design.Joints.FirstOrDefault(j => j.Between is [var a, var b] && ((Same(a, ahead) && Same(b, behind)) || (Same(a, behind) && Same(b, ahead))));
+    }
+
     private static bool Same(string a, string b) => a.Equals(b, StringComparison.OrdinalIgnoreCase);
 
     private static JointKind Kind(JointWord word) => word switch

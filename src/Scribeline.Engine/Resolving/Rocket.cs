@@ -3,6 +3,7 @@ using Scribeline.Engine.Flight;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Recovery;
 using Scribeline.Engine.Separation;
+using Scribeline.Engine.Shop;
 
 namespace Scribeline.Engine.Resolving;
 
@@ -28,6 +29,9 @@ public sealed record Rocket(
 
     /// <summary>What stands on its surface.</summary>
     public ValueList<SurfaceThing> SurfaceThings { get; init; } = [];
+
+    /// <summary>What the bench needs: holes and plates.</summary>
+    public ShopPlan Shop { get; init; } = ShopPlan.None;
 
     /// <summary>Firing circuit of each altimeter, in the order of the file.</summary>
     public ValueList<FiringCircuit> Circuits { get; init; } = [];

@@ -5,7 +5,7 @@ namespace Scribeline.Engine.Tables;
 /// <summary>Reads the tables carried in the program: CSV with one header line, whose last column is words and may hold commas in quotes.</summary>
 internal static class EmbeddedTable
 {
-    /// <summary>The rows, without header, empty lines and lines that begin with #.</summary>
+    /// <summary>The rows, without header, empty lines and remarks: lines that begin with # and a space, since #4 is a size.</summary>
     /// <param name="name">File in Tables/ without ending; folders are separated by points.</param>
     /// <param name="columns">Number of cells of a row.</param>
     /// <exception cref="InvalidOperationException">There is no such table, or a row has another number of cells: a fault of the program.</exception>
@@ -17,7 +17,7 @@ internal static class EmbeddedTable
         var header = true;
         while (reader.ReadLine() is { } line)
         {
-            if (line.Length == 0 || line[0] == '#') continue;
+            if (line.Length == 0 || line.StartsWith("# ", StringComparison.Ordinal)) continue;
             var cells = line.Split(',', columns);
             if (cells.Length != columns) throw new InvalidOperationException($"Table {name}: {columns} cells expected in \"{line}\".");
             cells[^1] = cells[^1].Trim('"');

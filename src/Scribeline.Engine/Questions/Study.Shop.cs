@@ -1,0 +1,31 @@
+using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Shop;
+using Scribeline.Engine.Tables;
+
+namespace Scribeline.Engine.Questions;
+
+/// <content>What the bench needs.</content>
+public sealed partial class Study
+{
+    private HoleSchedule? holeSchedule;
+    private ValueList<WrapTemplate>? wrapTemplates;
+
+    /// <summary>Every hole, those of rows whose diameter the program chooses included.</summary>
+    public HoleSchedule HoleSchedule => LazyInitializer.EnsureInitialized(ref holeSchedule, () =>
+        Rocket.Shop.Holes with { Holes = Rocket.Shop.Holes.Holes.Select(Chosen).ToValueList() });
+
+    /// <summary>Strips to wrap round the tubes, nose to tail, on office paper.</summary>
+    public ValueList<WrapTemplate> WrapTemplates => LazyInitializer.EnsureInitialized(ref wrapTemplates, () => Shop.WrapTemplates.Of(Vehicle, HoleSchedule));
+
+    /// <summary>Bulk plates and rings with what sits on them, nose to tail.</summary>
+    public ValueList<PlateLayout> Plates => Rocket.Shop.Plates;
+
+    private Hole Chosen(Hole hole)
+    {
+        if (hole.Cuts.Count == 0 || !double.IsNaN(hole.Diameter) || hole.Kind is not (HoleKind.StaticPort or HoleKind.Vent)) return hole;
+        var row = Rocket.Holes.FirstOrDefault(r => r.Name == hole.Row && Math.Abs(r.Station - hole.Station) < 1e-6);
+        if (row is null || Bays.FirstOrDefault(b => HolesOf(b).Contains(row)) is not { } bay) return hole;
+        var diameter = DiameterOf(row, bay);
+        return hole with { Cuts = hole.Cuts.Select(c => c with { Diameter = diameter, Drill = Drill.Nearest(diameter, Rocket.Inch) }).ToValueList() };
+    }
+}
