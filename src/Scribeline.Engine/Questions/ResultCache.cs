@@ -5,7 +5,7 @@ namespace Scribeline.Engine.Questions;
 /// each kind; safe to use from several threads, where the same result may then be made twice.
 /// </summary>
 /// <param name="depth">Results kept of each kind, 1 or more.</param>
-public sealed class ResultCache(int depth = 8)
+public sealed class ResultCache(int depth = 32)
 {
     private readonly Lock gate = new();
     private readonly Dictionary<Type, LinkedList<(object Key, object Result)>> kept = [];

@@ -60,6 +60,13 @@ public sealed partial class Study
         Actions = Plan.Actions.Where(a => Rocket.Firings.Any(f => f.Name == a.Name && f.Altimeter != altimeter)).ToValueList(),
     });
 
+    /// <summary>Least area of holes that keeps the push in a bay before a time under a pressure, m².</summary>
+    /// <param name="history">The bay.</param>
+    /// <param name="pressure">Pa, more than 0.</param>
+    /// <param name="until">s after ignition.</param>
+    public double LeastVent(BayHistory history, double pressure, double until) =>
+        cache.Get((history, pressure, until), k => k.history.LeastArea(k.pressure, k.until));
+
     private BayHistory Breathe(Bay bay)
     {
         var rows = HolesOf(bay).ToArray();
@@ -76,9 +83,11 @@ public sealed partial class Study
     private double PressureAt(FlightSample sample) => Air.At<Scalar>(Air.Elevation + sample.Height).Pressure;
 
     // Close together until everything has opened at apogee, then as far apart as a canopy's slow changes allow.
-    private ValueList<FlightSample> Following(int part)
+    private ValueList<FlightSample> Following(int part) =>
+        cache.Get((Flight, Vehicle.NameOf(LandingPieces.First(p => p.Has(part))), IsSample), k => Following(k.Item2));
+
+    private ValueList<FlightSample> Following(string name)
     {
-        var name = Vehicle.NameOf(LandingPieces.First(p => p.Has(part)));
         var quick = (Flight.Apogee?.Time ?? Flight.End) + 5;
         List<FlightSample> samples = [];
         foreach (var body in Flight.Bodies.Where(b => b.Parent is null || b.Pieces.Contains(name)).OrderBy(b => b.Start))
@@ -98,6 +107,11 @@ public sealed partial class Study
     private JointHistory Pull(Joint joint)
     {
         var bay = BayHistories.FirstOrDefault(b => b.Bay.Opens.Contains(joint.Forward));
+        return cache.Get((Flight, JointLoads, joint, bay, ReleaseOf(joint.Forward)), k => Pull(k.joint, k.bay));
+    }
+
+    private JointHistory Pull(Joint joint, BayHistory? bay)
+    {
         var samples = bay?.Samples ?? Following(joint.Forward);
         double release = ReleaseOf(joint.Forward), whole = Flight.Bodies[0].End, area = Math.PI / 4 * joint.BoreDiameter * joint.BoreDiameter;
         List<JointMoment> moments = [];

@@ -50,8 +50,8 @@ public sealed partial class Study
         plan = new(() => RecoveryPlanner.Plan(rocket, Shape, p => PieceProperties(p).Mass));
         flight = new(() => Fly(Plan));
         ballistic = new(() => Fly(RecoveryPlan.Ballistic));
-        ascent = new(Climb);
-        freeAscent = new(Free);
+        ascent = new(() => this.cache.Get((Flight, IsSample, "ascent"), _ => Climb()));
+        freeAscent = new(() => this.cache.Get((Flight, IsSample, "free"), _ => Free()));
     }
 
     /// <summary>The rocket.</summary>

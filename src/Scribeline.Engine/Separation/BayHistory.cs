@@ -1,3 +1,4 @@
+using MathNet.Numerics.RootFinding;
 using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Flight;
 using Scribeline.Engine.Quantities;
@@ -41,18 +42,22 @@ public sealed record BayHistory(Bay Bay, BreathingBay Air, ValueList<FlightSampl
     /// <param name="until">s after ignition.</param>
     public double LeastArea(double pressure, double until)
     {
-        bool Holds(double area) => With(area) is var bay && (bay.Worst(until) is var worst && (worst < 0 || bay.Excess(worst) <= pressure));
-        if (Holds(0)) return 0;
+        var count = Samples.TakeWhile(s => s.Time <= until).Count();
+        if (count == 0) return 0;
+        var times = Samples.Take(count).Select(s => s.Time).ToArray();
+        var outside = Outside.Take(count).ToArray();
 
-        // A bigger hole never lags more, so halving finds it; between a pinhole and a hole that drains the bay in a blink.
-        double low = Math.Log(1e-9 * Air.Volume), high = Math.Log(10 * Air.Volume);
-        for (var i = 0; i < 24; i++)
+        // How far the greatest push is over the pressure allowed, as a share of it.
+        double Over(double logArea)
         {
-            var middle = (low + high) / 2;
-            if (Holds(Math.Exp(middle))) high = middle;
-            else low = middle;
+            var inside = Breathing.Pressures(Air with { Area = Math.Exp(logArea) }, times, outside);
+            return (inside.Zip(outside, (i, o) => i - o).Max() / pressure) - 1;
         }
 
-        return Math.Exp(high);
+        // Between a pinhole and a hole that drains the bay in a blink. A bigger hole never lags more, so there is one root.
+        double low = Math.Log(1e-9 * Air.Volume), high = Math.Log(10 * Air.Volume);
+        if (Over(low) <= 0) return 0;
+        if (Over(high) > 0) return Math.Exp(high);
+        return Math.Exp(Brent.FindRoot(Over, low, high, 1e-5, 100));
     }
 }

@@ -61,7 +61,7 @@ public sealed class Ejection
     /// <summary>K.</summary>
     public double PeakTemperature { get; }
 
-    /// <summary>Last state computed: 20 ms after parting.</summary>
+    /// <summary>Last state computed: when the gas is out, 20 ms after parting at the latest.</summary>
     public EjectionState Final { get; }
 
     /// <summary>Where the run ends, s.</summary>

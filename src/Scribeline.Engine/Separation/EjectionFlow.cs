@@ -6,13 +6,13 @@ namespace Scribeline.Engine.Separation;
 /// <summary>Runs an ejection from ignition, phase by phase, until the gas is out or the joint has stayed shut.</summary>
 internal static class EjectionFlow
 {
-    /// <summary>After the coupler is out, and after burnout where it never is, s.</summary>
+    /// <summary>Longest after the coupler is out, and after burnout where it never is, s.</summary>
     private const double Afterwards = 0.02;
 
     /// <summary>Longest run, s; by then a bay has cooled many times over.</summary>
     private const double Longest = 2;
 
-    public static Ejection Fire(EjectionInputs inputs, double tolerance)
+    public static Ejection Fire(EjectionInputs inputs, double tolerance, bool beyond)
     {
         double[] y = new double[Count];
         y[Web] = inputs.Powder.GrainRadius;
@@ -33,7 +33,7 @@ internal static class EjectionFlow
         while (time < end && !stopped)
         {
             var equations = new EjectionEquations(inputs, phase, burning);
-            var run = integrator.Integrate(equations, time, end, y, stops, new EjectionEvents(equations, webLeft), trajectory, just);
+            var run = integrator.Integrate(equations, time, end, y, stops, new EjectionEvents(equations, webLeft, beyond), trajectory, just);
             time = run.Time;
             if (run.Outcome != IntegrationOutcome.Event) break;
             just = run.Event == EjectionEvents.BurntOut ? run.Events : 0;
@@ -46,7 +46,7 @@ internal static class EjectionFlow
                 case EjectionEvents.NextPhase:
                     phase = Next(phase, inputs);
                     if (phase == EjectionPhase.Shearing) (released, end) = (time, Longest);
-                    if (phase == EjectionPhase.Free) (parted, end) = (time, time + Afterwards);
+                    if (phase == EjectionPhase.Free) (parted, end, stopped) = (time, time + Afterwards, !beyond && new EjectionEvents(equations, webLeft, beyond).Unevenness(y) <= 0);
                     break;
                 default:
                     stopped = true;

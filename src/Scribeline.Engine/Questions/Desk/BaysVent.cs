@@ -62,7 +62,7 @@ public sealed class BaysVent() : Question("bays-vent", "Do the other bays let go
     {
         var w = draft.Working;
         var pressure = study.Limits["bays-vent.push"].Value * weakest / (PI / 4 * bore * bore);
-        var Q = w.Simulated("Q" + n, history.LeastArea(pressure, release), "m²", "least area that keeps the push within its limit", Flow);
+        var Q = w.Simulated("Q" + n, study.LeastVent(history, pressure, release), "m²", "least area that keeps the push within its limit", Flow);
         var q = w.StepOf("q" + n, Sqrt(4 * Q / PI), "m", "the same as one hole", "definition", [("Q", "Q" + n)]);
         draft.Find($"{history.Bay.Name}: least single hole", q, Unit.Length);
         if (q > 0 && Drill.NotBelow(q, study.Rocket.Inch) is { } drill)
