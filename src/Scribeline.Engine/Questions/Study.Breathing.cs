@@ -10,6 +10,9 @@ namespace Scribeline.Engine.Questions;
 /// <content>Forces in the joints, air in the bays, and flights in which something fails.</content>
 public sealed partial class Study
 {
+    // Shares of the air's forces are tabulated up to a round Mach number, so that another motor finds them made.
+    private const double MachReach = 0.5;
+
     private ValueList<BayHistory>? bayHistories;
     private ValueList<JointHistory>? jointHistories;
     private JointLoads? jointLoads;
@@ -26,8 +29,9 @@ public sealed partial class Study
     public JointLoads JointLoads => LazyInitializer.EnsureInitialized(ref jointLoads, () =>
     {
         var pad = Air.At<Scalar>(Air.Elevation);
-        return cache.Get((Vehicle, MotorLoad, Shape, Flight.Maxima.Mach.Value), k => new JointLoads(
-            Vehicle, Masses, MotorLoad, Shape, k.Value + 0.1, pad.Density * pad.SoundSpeed / pad.Viscosity));
+        var reach = Math.Ceiling((Flight.Maxima.Mach.Value + 0.1) / MachReach) * MachReach;
+        var shares = cache.Get((Vehicle, Shape, reach, pad.Density * pad.SoundSpeed / pad.Viscosity), k => AirLoads.Of(k.Vehicle, k.Shape, k.reach, k.Item4));
+        return cache.Get((Vehicle, MotorLoad, shares), k => new JointLoads(k.Vehicle, Masses, k.MotorLoad, Shape, k.shares));
     });
 
     /// <summary>When a joint first opens in the flight, s after ignition; infinite where it never does.</summary>

@@ -24,8 +24,13 @@ public sealed class JointLoads
     /// <param name="mach">Greatest Mach number of the flight.</param>
     /// <param name="reynoldsPerMach">Reynolds number per metre at Mach 1.</param>
     public JointLoads(Vehicle vehicle, MassBreakdown masses, MotorLoad motor, OuterShape shape, double mach, double reynoldsPerMach)
+        : this(vehicle, masses, motor, shape, AirLoads.Of(vehicle, shape, mach, reynoldsPerMach))
     {
-        air = AirLoads.Of(vehicle, shape, mach, reynoldsPerMach);
+    }
+
+    internal JointLoads(Vehicle vehicle, MassBreakdown masses, MotorLoad motor, OuterShape shape, AirLoads air)
+    {
+        this.air = air;
         MassHistory Of(Piece piece) => MassHistory.Of(masses.Of(piece), piece.Has(vehicle.MotorPart) ? motor : null);
         ahead = [.. vehicle.Joints.Select(j => Of(new(0, j.Forward)))];
         behind = [.. vehicle.Joints.Select(j => Of(new(j.Aft, vehicle.Parts.Count - 1)))];
