@@ -13,6 +13,9 @@ namespace Scribeline.Engine.Airframe;
 public sealed record Tube(string Name, double Front, Material Material, double TubeLength, double OuterDiameter, double InnerDiameter)
     : Part(Name, Front, Material)
 {
+    /// <summary>Strength of a seam along it over that of its wall, 0 to 1; 1 for none.</summary>
+    public double SeamShare { get; init; } = 1;
+
     /// <inheritdoc/>
     public override double Length => TubeLength;
 

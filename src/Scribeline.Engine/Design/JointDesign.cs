@@ -61,6 +61,9 @@ public sealed record PinsDesign : Placed
 
     [Key("Force that cuts one pin, where tested.", Sign = Sign.Above)]
     public Measure<Force>? Strength { get; init; }
+
+    [Key("How much one pin may travel before another takes up load: hole less screw, on the diameter; none in drilled and tapped holes.", Sign = Sign.NotBelow)]
+    public Measure<Length>? Play { get; init; }
 }
 
 /// <summary>Screws of a joint.</summary>

@@ -19,6 +19,9 @@ public sealed record TubeDesign : PartDesign
     [Key("Wall thickness; either this or the inside diameter.", Sign = Sign.Above)]
     public Measure<Length>? Wall { get; init; }
 
+    [Key("Strength of a seam along it, as a share of the wall's; leave out for a tube without one.", Sign = Sign.Above)]
+    public Measure<Ratio>? Seam { get; init; }
+
     [Key("Fins.")]
     public ValueList<FinsDesign> Fins { get; init; } = ValueList<FinsDesign>.Empty;
 

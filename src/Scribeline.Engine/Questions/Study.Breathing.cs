@@ -3,7 +3,6 @@ using Scribeline.Engine.Flight;
 using Scribeline.Engine.Numerics;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Separation;
-using Scribeline.Engine.Tables;
 
 namespace Scribeline.Engine.Questions;
 
@@ -43,19 +42,18 @@ public sealed partial class Study
     public double? WeakestRetention(int joint) => Rocket.Separation.Of(joint)?.Weakest(PinTemperature);
 
     /// <summary>Whether altimeters sit in a bay.</summary>
-    public bool HoldsAltimeters(Bay bay) => bay.Forward.Part == bay.Aft.Part && Vehicle.Parts[bay.Forward.Part] is AltimeterBay;
+    public bool HoldsAltimeters(Bay bay) => VentRules.HoldsAltimeters(Vehicle, bay);
 
     /// <summary>Rows of holes through which a bay breathes.</summary>
-    public IEnumerable<HoleRow> HolesOf(Bay bay) => Rocket.Holes.Where(h => h.Station >= bay.Front && h.Station <= bay.Rear);
+    public IEnumerable<HoleRow> HolesOf(Bay bay) => Rocket.Holes.Where(h => h.Opens(bay));
 
     /// <summary>Diameter of the holes of a row, m: as typed, or the drill that the customary port rule asks for in its bay.</summary>
     /// <param name="row">The row.</param>
     /// <param name="bay">Its bay.</param>
-    public double DiameterOf(HoleRow row, Bay bay) => row.Diameter
-        ?? (Drill.NotBelow(VentRules.CustomaryDiameter(AirOf(bay), row.Count), Rocket.Inch)?.Diameter ?? VentRules.CustomaryDiameter(AirOf(bay), row.Count));
+    public double DiameterOf(HoleRow row, Bay bay) => row.DiameterIn(AirOf(bay), Rocket.Inch);
 
-    /// <summary>The air in a bay, m³. Packed cloth is mostly air, so in other bays than the altimeters' nothing is taken off.</summary>
-    public double AirOf(Bay bay) => HoldsAltimeters(bay) ? bay.FreeVolume : bay.Volume;
+    /// <summary>The air in a bay, m³.</summary>
+    public double AirOf(Bay bay) => VentRules.AirOf(Vehicle, bay);
 
     /// <summary>The flight in which an altimeter does nothing.</summary>
     /// <param name="altimeter">Its name.</param>

@@ -58,7 +58,7 @@ public sealed partial class Study
             AmbientPressure = air.Pressure,
             AmbientTemperature = air.Temperature,
             WallArea = EjectionSetup.WallArea(bay),
-            VentArea = EjectionSetup.VentArea(Vehicle, Rocket.Separation, bay),
+            VentArea = EjectionSetup.VentArea(Vehicle, Rocket.Holes, bay, Rocket.Inch),
         };
         if (inputs.ForwardMass <= 0 || inputs.AftMass <= 0) return null;
         return new(charge, bay, held, ahead, behind, height, Fire(inputs), Fire(inputs with { PinForce = double.PositiveInfinity }));

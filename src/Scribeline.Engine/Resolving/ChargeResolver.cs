@@ -12,8 +12,8 @@ namespace Scribeline.Engine.Resolving;
 /// the same in every case drawn from the tolerances, as it does on the bench.
 /// </summary>
 internal sealed class ChargeResolver(
-    RocketDesign design, Vehicle vehicle, Motor? motor, FiringResolver firing, SeparationGear gear, ValueList<OwnLimit> limits,
-    double temperature, Func<IMeasure, double> draw)
+    RocketDesign design, Vehicle vehicle, Motor? motor, FiringResolver firing, SeparationGear gear, ValueList<HoleRow> holes,
+    ValueList<OwnLimit> limits, double temperature, Func<IMeasure, double> draw)
 {
     // Air to choose a charge in. A charge that burns out works alike at every height; thinner air costs a few per cent of speed.
     private const double Pressure = 101_325, Temperature = 288.15;
@@ -72,7 +72,7 @@ internal sealed class ChargeResolver(
             AmbientPressure = Pressure,
             AmbientTemperature = Temperature,
             WallArea = EjectionSetup.WallArea(bay),
-            VentArea = EjectionSetup.VentArea(vehicle, gear, bay),
+            VentArea = EjectionSetup.VentArea(vehicle, holes, bay, design.Display == DisplaySystem.Inch),
         };
         var sizing = new ChargeSizing(corner, Limit("lets-go.force-ratio"), Limit("lets-go.draws-clear"), pull);
         var (force, draws) = (sizing.ForForce, sizing.ForDrawOut);

@@ -36,13 +36,14 @@ public static class DesignResolver
         if (canopies.Count == 0 && recovery.Count == 0) recovery.Add("stowed: a canopy");
         var gear = new SeparationResolver(design, vehicle, draw).Resolve();
         var coldest = day?.Air.At<Scalar>(day.Air.Elevation).Temperature ?? double.PositiveInfinity;
-        var charges = new ChargeResolver(design, vehicle, motor, firing, gear, limits, coldest, draw).Resolve(chosen);
-        var holes = new HoleResolver(design, vehicle, draw);
+        var outside = new HoleResolver(design, vehicle, draw);
+        var holes = outside.Holes();
+        var charges = new ChargeResolver(design, vehicle, motor, firing, gear, holes, limits, coldest, draw).Resolve(chosen);
         var rocket = new Rocket(design.Name, design.Display == DisplaySystem.Inch, vehicle, canopies, firings, design.DragScale is { } scale ? draw(scale) : 1, recovery.ToValueList(), airframe.Open, airframe.Assumed, limits)
         {
             Separation = gear with { Charges = charges },
-            Holes = holes.Holes(),
-            SurfaceThings = holes.Things(),
+            Holes = holes,
+            SurfaceThings = outside.Things(),
             Shop = ShopResolver.Resolve(design, vehicle, draw),
             Circuits = CircuitResolver.Circuits(design, draw),
         };

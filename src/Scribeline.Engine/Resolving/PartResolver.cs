@@ -38,7 +38,10 @@ internal static class PartResolver
     private static Tube Tube(TubeDesign d, Material material, ResolvingNotes notes)
     {
         double outside = notes.Si(d.Outside);
-        return new(d.Name, 0, material, notes.Si(d.Length), outside, notes.Inside(d.Inside, d.Wall, outside, d.At, d.Name));
+        return new(d.Name, 0, material, notes.Si(d.Length), outside, notes.Inside(d.Inside, d.Wall, outside, d.At, d.Name))
+        {
+            SeamShare = d.Seam is { } seam ? Math.Min(notes.Si(seam), 1) : 1,
+        };
     }
 
     private static Coupler Coupler(CouplerDesign d, Material material, ResolvingNotes notes)

@@ -20,7 +20,7 @@ internal sealed class SeparationResolver(RocketDesign design, Vehicle vehicle, F
         var rods = design.Parts.Select((p, i) => p is AltimeterBayDesign { Rods: { } r } ? Rods(i, r) : null).OfType<RodRow>().ToValueList();
         var bonds = Placed().Where(j => j.Design.Kind == JointWord.Bonded)
             .Select(j => new JointBond(j.Index, j.Design.Bond?.Length is { } length ? draw(length) : vehicle.Joints[j.Index].Engagement)).ToValueList();
-        return new(joints, [], Cords().ToValueList(), screws, rods, bonds, Vents().ToValueList(), missing.ToValueList());
+        return new(joints, [], Cords().ToValueList(), screws, rods, bonds, missing.ToValueList());
     }
 
     private IEnumerable<(int Index, JointDesign Design)> Placed() => vehicle.Joints
@@ -32,7 +32,7 @@ internal sealed class SeparationResolver(RocketDesign design, Vehicle vehicle, F
 
     private JointRetention? Held(int index, JointDesign joint)
     {
-        var pins = joint.Pins is { } typed ? Pins(typed) : null;
+        var pins = joint.Pins is { } typed ? Pins(typed) is { } found ? found with { Play = typed.Play is { } play ? Math.Max(draw(play), 0) : 0 } : null : null;
         if (joint.Pins is not null && pins is null) return null;
         if (joint.Fit?.Friction is { } friction)
         {
@@ -100,22 +100,6 @@ internal sealed class SeparationResolver(RocketDesign design, Vehicle vehicle, F
                 cord.Stretch is { } stretch ? draw(stretch) : known?.Stretch,
                 cord.Stretch is null && known is { Nylon: true },
                 cord.At);
-        }
-    }
-
-    private IEnumerable<VentRow> Vents()
-    {
-        for (var i = 0; i < design.Parts.Count; i++)
-        {
-            var part = vehicle.Parts[i];
-            foreach (var row in design.Parts[i].Vents)
-            {
-                // A hole whose size the program is to choose is no more than a pinhole to a charge.
-                if (row.Diameter.Typed is not { } diameter) continue;
-                var d = draw(diameter);
-                var station = row.FromForwardEnd is { } ahead ? part.Datum + draw(ahead) : part.RearReach - (row.FromAftEnd is { } behind ? draw(behind) : 0);
-                yield return new(i, station, row.Count * Math.PI / 4 * d * d);
-            }
         }
     }
 }

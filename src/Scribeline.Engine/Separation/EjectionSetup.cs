@@ -1,4 +1,5 @@
 using Scribeline.Engine.Airframe;
+using Scribeline.Engine.Quantities;
 
 namespace Scribeline.Engine.Separation;
 
@@ -12,11 +13,12 @@ public static class EjectionSetup
     /// <param name="bay">The bay.</param>
     public static double WallArea(Bay bay) => (Math.PI * bay.Bore * bay.Length) + (Math.PI / 2 * bay.Bore * bay.Bore);
 
-    /// <summary>Vent holes of a bay and the leaks of the joints that open it, m².</summary>
+    /// <summary>Holes of a bay and the leaks of the joints that open it, m².</summary>
     /// <param name="vehicle">The airframe.</param>
-    /// <param name="gear">Its vents.</param>
+    /// <param name="holes">All of its holes.</param>
     /// <param name="bay">The bay.</param>
-    public static double VentArea(Vehicle vehicle, SeparationGear gear, Bay bay) =>
-        gear.Vents.Where(v => v.Station > bay.Front && v.Station < bay.Rear).Sum(v => v.Area)
+    /// <param name="inch">Whether a hole the program chooses is drilled with an inch drill.</param>
+    public static double VentArea(Vehicle vehicle, ValueList<HoleRow> holes, Bay bay, bool inch) =>
+        holes.Where(h => h.Opens(bay)).Sum(h => h.AreaAt(h.DiameterIn(VentRules.AirOf(vehicle, bay), inch)))
         + bay.Opens.Sum(j => Leak * vehicle.Joints[j].BoreDiameter);
 }

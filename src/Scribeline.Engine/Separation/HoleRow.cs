@@ -1,4 +1,6 @@
+using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Tables;
 
 namespace Scribeline.Engine.Separation;
 
@@ -12,6 +14,18 @@ namespace Scribeline.Engine.Separation;
 /// <param name="StaticPort">Whether an altimeter reads through them.</param>
 public sealed record HoleRow(string Name, int Part, double Station, int Count, double? Diameter, ValueList<double> Clocks, bool StaticPort)
 {
+    /// <summary>Whether a bay breathes through it.</summary>
+    public bool Opens(Bay bay) => Station >= bay.Front && Station <= bay.Rear;
+
+    /// <summary>Diameter of each, m: as typed, or the drill that the customary port rule asks for.</summary>
+    /// <param name="air">In its bay, m³.</param>
+    /// <param name="inch">Whether the drill is one of the inch sizes.</param>
+    public double DiameterIn(double air, bool inch)
+    {
+        var wanted = VentRules.CustomaryDiameter(air, Count);
+        return Diameter ?? Drill.NotBelow(wanted, inch)?.Diameter ?? wanted;
+    }
+
     /// <summary>Area of all of them with a diameter, m².</summary>
     public double AreaAt(double diameter) => Count * Math.PI / 4 * diameter * diameter;
 }

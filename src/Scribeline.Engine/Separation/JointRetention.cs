@@ -42,9 +42,12 @@ public sealed record JointRetention(int Joint, JointKind Kind, PinSet? Pins, Fri
 /// <param name="Basis">How it is known.</param>
 public sealed record PinSet(string Name, int Count, double Low, double Middle, double High, PinMaterial? Material, Basis Basis)
 {
-    /// <summary>All pins at their weakest, N. Cold does not raise it above the planning value.</summary>
+    /// <summary>Hole less screw, m: how far one pin may travel before the last takes up load.</summary>
+    public double Play { get; init; }
+
+    /// <summary>All pins at their weakest and loaded one after the other, N. Cold does not raise it above the planning value.</summary>
     /// <param name="temperature">K.</param>
-    public double Weakest(double temperature) => Count * Low * Math.Min(Factor(temperature), 1);
+    public double Weakest(double temperature) => Count * Low * Math.Min(Factor(temperature), 1) * PinSharing.ShareUnderPlay(Count, Play);
 
     /// <summary>All pins as expected, N.</summary>
     /// <inheritdoc cref="Weakest"/>

@@ -9,6 +9,12 @@ public static class PinSharing
     /// <summary>Coefficient of variation taken where nothing better is known: an assumption.</summary>
     public const double UsualScatter = 0.10;
 
+    /// <summary>δ_u: travel over which a nylon pin takes up its full force, m: an assumption.</summary>
+    public const double UsualYield = 0.3e-3;
+
+    /// <summary>δ_f: travel at which it is cut, m: an assumption.</summary>
+    public const double UsualFailure = 0.6e-3;
+
     /// <summary>Quantile of the normal distribution for one side of 5 %.</summary>
     private const double FivePerCent = 1.645;
 
@@ -42,6 +48,20 @@ public static class PinSharing
         }
 
         return peak;
+    }
+
+    /// <summary>
+    /// Share of the pins' joint strength that is left when their plays differ, 0 to 1: the last pin bears when the first has travelled the
+    /// whole play, the others evenly between.
+    /// </summary>
+    /// <param name="count">Pins, 1 or more.</param>
+    /// <param name="play">Hole less screw, m, 0 or more.</param>
+    public static double ShareUnderPlay(int count, double play)
+    {
+        if (count == 1 || play <= 0) return 1;
+        Span<double> forces = stackalloc double[count], plays = stackalloc double[count];
+        for (var i = 0; i < count; i++) (forces[i], plays[i]) = (1.0 / count, play * i / (count - 1));
+        return JointPeak(forces, plays, UsualYield, UsualFailure);
     }
 
     /// <summary>Force of the most loaded of n ≥ 3 evenly spaced pins, N: F/n + 2 M/(n r).</summary>

@@ -9,7 +9,6 @@ namespace Scribeline.Engine.Separation;
 /// <param name="Screws">Screws of joints that must not let go.</param>
 /// <param name="Rods">Rods of altimeter bays.</param>
 /// <param name="Bonds">Bonds of joints.</param>
-/// <param name="Vents">Vent holes.</param>
 /// <param name="Missing">What to type so that every charge and joint can be answered.</param>
 public sealed record SeparationGear(
     ValueList<JointRetention> Joints,
@@ -18,11 +17,10 @@ public sealed record SeparationGear(
     ValueList<ScrewRow> Screws,
     ValueList<RodRow> Rods,
     ValueList<JointBond> Bonds,
-    ValueList<VentRow> Vents,
     ValueList<string> Missing)
 {
     /// <summary>Of a rocket that has none of it.</summary>
-    public static SeparationGear None { get; } = new([], [], [], [], [], [], [], []);
+    public static SeparationGear None { get; } = new([], [], [], [], [], [], []);
 
     /// <summary>What holds a joint; null where it is not separable or not known.</summary>
     /// <param name="joint">Index of the joint.</param>
@@ -62,12 +60,6 @@ public sealed record JointBond(int Joint, double Length)
     /// <summary>Longest bond that counts, m; longer ones do not share the load evenly: common practice.</summary>
     public const double LongestCounted = 0.025;
 }
-
-/// <summary>A row of vent holes.</summary>
-/// <param name="Part">Index of the part.</param>
-/// <param name="Station">m.</param>
-/// <param name="Area">Of all of them, m².</param>
-public sealed record VentRow(int Part, double Station, double Area);
 
 /// <summary>A cord that ties pieces to one another.</summary>
 /// <param name="Name">As typed.</param>

@@ -1,4 +1,5 @@
 using Scribeline.Engine.Air;
+using Scribeline.Engine.Airframe;
 using static System.Math;
 
 namespace Scribeline.Engine.Separation;
@@ -52,6 +53,12 @@ public static class VentRules
     public static double EqualisingTime(
         double volumePerArea, double step, double pressure, double density, double dischargeCoefficient = Orifice.SharpHole) =>
         volumePerArea * Sqrt(2 * density * step) / (dischargeCoefficient * pressure);
+
+    /// <summary>Whether altimeters sit in a bay: both its ends belong to one altimeter bay.</summary>
+    public static bool HoldsAltimeters(Vehicle vehicle, Bay bay) => bay.Forward.Part == bay.Aft.Part && vehicle.Parts[bay.Forward.Part] is AltimeterBay;
+
+    /// <summary>The air in a bay, m³. Packed cloth is mostly air, so in other bays than the altimeters' nothing is taken off.</summary>
+    public static double AirOf(Vehicle vehicle, Bay bay) => HoldsAltimeters(vehicle, bay) ? bay.FreeVolume : bay.Volume;
 
     /// <summary>Diameter of each of several equal ports by the customary rule, m: one quarter-inch hole per 100 in³, its area shared.</summary>
     /// <param name="volume">m³.</param>

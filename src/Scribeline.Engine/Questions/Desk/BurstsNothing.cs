@@ -69,15 +69,21 @@ public sealed class BurstsNothing() : Question("bursts-nothing", "Will the bigge
     {
         foreach (var (part, i) in study.Vehicle.Parts.Select((part, i) => (part, i)))
         {
-            if (part is not Tube { OuterDiameter: var outside, InnerDiameter: var inside } || Min(part.Rear, bay.Rear) <= Max(part.Front, bay.Front)) continue;
+            if (part is not Tube { OuterDiameter: var outside, InnerDiameter: var inside, SeamShare: var seam } || Min(part.Rear, bay.Rear) <= Max(part.Front, bay.Front)) continue;
             var w = draft.Working;
             var id = $"{n}_{i + 1}";
-            (string, string)[] names = [("p", $"p_{n}"), ("D", $"D_{id}"), ("t", $"t_{id}"), ("H", $"H_{id}"), ("s", $"s_{id}")];
+            (string, string)[] names = [("p", $"p_{n}"), ("D", $"D_{id}"), ("t", $"t_{id}"), ("H", $"H_{id}"), ("E", $"E_{id}"), ("s", $"s_{id}")];
             var D = w.Given($"D_{id}", inside, "m", $"bore of {part.Name}", "design");
             var t = w.Given($"t_{id}", (outside - inside) / 2, "m", "its wall", "design");
             var H = w.StepOf($"H_{id}", p * D / (2 * t), "Pa", "hoop stress; along the tube it is half", "thin tube", names);
             draft.Find($"{part.Name}: hoop stress", H, Unit.Pressure);
-            Margin(draft, $"{part.Name}: strength over hoop stress", H, $"H_{id}", part.Material.Strength, part.Material.Source, $"materials: strength of {part.Material.Name}, for {part.Name}", $"s_{id}");
+            if (seam < 1)
+            {
+                var E = w.Given($"E_{id}", seam, "", "strength of its seam over that of the wall", "design");
+                w.StepOf($"K_{id}", H / E, "Pa", "hoop stress a wall without seam would feel alike", "definition", names);
+            }
+
+            Margin(draft, seam < 1 ? $"{part.Name}: strength of its seam over hoop stress" : $"{part.Name}: strength over hoop stress", H / seam, seam < 1 ? $"K_{id}" : $"H_{id}", part.Material.Strength, part.Material.Source, $"materials: strength of {part.Material.Name}, for {part.Name}", $"s_{id}");
         }
     }
 
@@ -164,6 +170,10 @@ public sealed class BurstsNothing() : Question("bursts-nothing", "Will the bigge
         var t = w.Given($"t_{id}", (outside - inside) / 2, "m", "wall they bear on", "design");
         var Q = w.StepOf($"Q_{id}", F / (N * g * t), "Pa", "bearing of the wall", "definition", names);
         Margin(draft, $"{label}: bearing strength of the wall over its bearing", Q, $"Q_{id}", Fastening.LaminateBearing, "glass laminate at three diameters from the edge: assumption", "", $"x_{id}");
+        var c = w.Given($"c_{id}", PI * (outside + inside) / 2, "m", "mean circumference of the wall", "design");
+        var L = w.StepOf($"L_{id}", F / ((c - (N * g)) * t), "Pa", "tension in the wall between the screws", "definition", [.. names, ("c", $"c_{id}")]);
+        if (study.Vehicle.Parts[joint.ShoulderAhead ? joint.Aft : joint.Forward].Material is var wall)
+            Margin(draft, $"{label}: strength of the wall over its tension between the screws", L, $"L_{id}", wall.Strength, wall.Source, $"materials: strength of {wall.Name}, for {label}", $"k_{id}");
         if (screws.Edge is not { } edge)
         {
             draft.Miss($"joints: {label}: screws: from edge");

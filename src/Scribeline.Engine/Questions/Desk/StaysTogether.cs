@@ -45,9 +45,17 @@ public sealed class StaysTogether() : Question("stays-together", "Will it hold u
 
         draft.Find($"{name}: greatest pull in flight", S, Unit.Force);
         var bending = history.Moments.Max(m => m.Force.Bending);
+        var B = w.Simulated("B" + n, bending, "N·m", "greatest bending moment in flight", Newton);
+        if (study.Rocket.Separation.Of(joint.Forward)?.Pins is { Count: >= 3 } pins)
+        {
+            var N = w.Given("N" + n, pins.Count, "", "pins", "design");
+            var d = w.Given("e" + n, joint.BoreDiameter, "m", "bore", "design");
+            var Y = w.StepOf("Y" + n, (Max(S, 0) / N) + (4 * B / (N * d)), "N", "most loaded pin, if the pins and not the coupler carried the bending", "evenly spaced pins, moment in proportion to distance", [.. names, ("N", "N" + n), ("d", "e" + n)]);
+            draft.Find($"{name}: most loaded pin if the pins carried the bending too", Y, Unit.Force);
+        }
+
         if (joint.Engagement > 0)
         {
-            var B = w.Simulated("B" + n, bending, "N·m", "greatest bending moment in flight", Newton);
             var L = w.Given("L" + n, joint.Engagement, "m", "engagement", "design");
             draft.Find($"{name}: force of the coupler's ends on the tube", w.StepOf("X" + n, 1.5 * B / L, "N", "force at each end of the coupler", "linear contact pressure", names), Unit.Force);
         }
