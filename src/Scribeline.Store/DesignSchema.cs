@@ -27,7 +27,7 @@ public static class DesignSchema
         return root.ToJsonString(Layout) + "\n";
     }
 
-    private static string Name(Type type) => type.Name.Replace("Design", "", StringComparison.Ordinal) is { Length: > 0 } name ? RecordShape.InWords(name).Replace(' ', '-') : "design";
+    private static string Name(Type type) => type.Name.Replace("Design", "", StringComparison.Ordinal) is { Length: > 0 } name ? PlainWords.Of(name).Replace(' ', '-') : "design";
 
     private static string Reference(Type type) => $"#/$defs/{Name(type)}";
 

@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using System.Reflection;
-using System.Text;
 using Scribeline.Engine.Design;
 using Scribeline.Engine.Quantities;
 
@@ -42,20 +41,7 @@ internal sealed class RecordShape
     /// <summary>The words of an enumeration, in order, with their values.</summary>
     internal static IReadOnlyList<(string Word, object Value)> Words(Type enumeration) =>
         [.. enumeration.GetFields(BindingFlags.Public | BindingFlags.Static)
-            .Select(f => (f.GetCustomAttribute<WordAttribute>()?.Word ?? InWords(f.Name), f.GetValue(null)!))];
-
-    /// <summary><c>DragCoefficient</c> as <c>drag coefficient</c>.</summary>
-    internal static string InWords(string name)
-    {
-        StringBuilder words = new();
-        foreach (var letter in name)
-        {
-            if (char.IsUpper(letter) && words.Length > 0) words.Append(' ');
-            words.Append(char.ToLowerInvariant(letter));
-        }
-
-        return words.ToString();
-    }
+            .Select(f => (f.GetCustomAttribute<WordAttribute>()?.Word ?? PlainWords.Of(f.Name), f.GetValue(null)!))];
 
     private static IEnumerable<Type> Lineage(Type type) => type.BaseType is { } above && above != typeof(object) ? Lineage(above).Append(type) : [type];
 }
@@ -65,7 +51,7 @@ internal sealed class KeyShape
 {
     internal KeyShape(PropertyInfo property, KeyAttribute key)
     {
-        (Property, Key, Word) = (property, key, key.Name ?? RecordShape.InWords(property.Name));
+        (Property, Key, Word) = (property, key, key.Name ?? PlainWords.Of(property.Name));
         var type = Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
         Many = type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ValueList<>);
         Value = new(Many ? type.GetGenericArguments()[0] : type);

@@ -12,7 +12,7 @@ internal static class UnitSymbol
         Unit.Length or Unit.Height => "m",
         Unit.Mass => "kg",
         Unit.Inertia => "kg·m²",
-        Unit.Time => "s",
+        Unit.Time or Unit.WorkTime => "s",
         Unit.Speed => "m/s",
         Unit.Acceleration => "m/s²",
         Unit.Force => "N",

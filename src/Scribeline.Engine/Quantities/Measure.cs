@@ -41,6 +41,15 @@ public static class Measure
         where TQuantity : struct, IQuantity =>
         new MeasureReader(text, Dimension.Of<TQuantity>()).Read().Select(v => new Measure<TQuantity>(v.Value, v.Unit, v.Tolerance, text.Trim(), known, at));
 
+    /// <summary>Reads what a builder types as a quantity whose kind is known only while running.</summary>
+    /// <param name="dimension">Kind of quantity.</param>
+    /// <param name="text">As typed.</param>
+    /// <param name="known">How it is known.</param>
+    /// <param name="at">Path in the file.</param>
+    public static Reading<IMeasure> ReadAs(Dimension dimension, string text, Basis known = Basis.Estimated, string at = "") =>
+        new MeasureReader(text, dimension).Read().Select(v =>
+            (IMeasure)Activator.CreateInstance(typeof(Measure<>).MakeGenericType(dimension.Quantity), v.Value, v.Unit, v.Tolerance, text.Trim(), known, at)!);
+
     /// <summary>A measure of an SI value, written in metric units.</summary>
     /// <param name="si">SI value, finite.</param>
     /// <param name="tolerance">What follows ±, SI; 0 for none.</param>

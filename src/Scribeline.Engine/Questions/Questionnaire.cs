@@ -1,3 +1,4 @@
+using Scribeline.Engine.Questions.Bench;
 using Scribeline.Engine.Questions.Desk;
 using Scribeline.Engine.Questions.Field;
 
@@ -19,7 +20,7 @@ public static class Questionnaire
     ];
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Question> All { get; } = [new Weight(), new Engagement(), new Stack(), .. Flight, .. Apart, new Today()];
+    public static IReadOnlyList<Question> All { get; } = [new Weight(), new Engagement(), new Stack(), .. Flight, .. Apart, new BuildOrder(), new Today()];
 
     /// <summary>The question with this id, or null.</summary>
     public static Question? Named(string id) => All.FirstOrDefault(q => q.Id == id);

@@ -33,6 +33,9 @@ public enum Unit
     /// <summary>s.</summary>
     Time,
 
+    /// <summary>Time of work or waiting, s; shown in minutes, hours or days.</summary>
+    WorkTime,
+
     /// <summary>m/s.</summary>
     Speed,
 

@@ -3,6 +3,7 @@ using Scribeline.Engine.Numerics;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Recovery;
 using Scribeline.Engine.Separation;
+using Scribeline.Engine.Shop;
 
 namespace Scribeline.Engine.Resolving;
 
@@ -39,12 +40,15 @@ public static class DesignResolver
         var outside = new HoleResolver(design, vehicle, draw);
         var holes = outside.Holes();
         var charges = new ChargeResolver(design, vehicle, motor, firing, gear, holes, limits, coldest, draw).Resolve(chosen);
+        var shop = ShopResolver.Resolve(design, vehicle, draw);
         var rocket = new Rocket(design.Name, design.Display == DisplaySystem.Inch, vehicle, canopies, firings, design.DragScale is { } scale ? draw(scale) : 1, recovery.ToValueList(), airframe.Open, airframe.Assumed, limits)
         {
             Separation = gear with { Charges = charges },
             Holes = holes,
             SurfaceThings = outside.Things(),
-            Shop = ShopResolver.Resolve(design, vehicle, draw),
+            Shop = shop,
+            Build = chosen is null ? new BuildResolver(design, vehicle, shop.Holes).Resolve() : BuildSteps.None,
+            Evening = design.Build?.Evening is { } evening ? draw(evening) : BuildDesign.UsualEvening,
             Circuits = CircuitResolver.Circuits(design, draw),
         };
         return new(rocket, motor, missing.Count > 0 ? null : day, missing.ToValueList(), problems.ToValueList());

@@ -67,7 +67,7 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
     private static HoleCut Held(Wall wall, string name, ScrewThread? thread, ThreadName typed, ScrewHoldWord? into) => into switch
     {
         ScrewHoldWord.TappedWall => Cut(wall, name, thread?.Tap) with { Tap = typed.Designation },
-        ScrewHoldWord.CaptiveNut => Cut(wall, name, thread?.Normal) with { Remark = $"nut {typed.Designation} bonded behind it" },
+        ScrewHoldWord.CaptiveNut => Cut(wall, name, thread?.Normal) with { Remark = $"nut {typed.Designation} bonded behind it", Nut = typed.Designation },
         _ => Cut(wall, name, null),
     };
 

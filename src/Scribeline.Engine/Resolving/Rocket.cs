@@ -1,4 +1,5 @@
 using Scribeline.Engine.Airframe;
+using Scribeline.Engine.Design;
 using Scribeline.Engine.Flight;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Recovery;
@@ -32,6 +33,11 @@ public sealed record Rocket(
 
     /// <summary>What the bench needs: holes and plates.</summary>
     public ShopPlan Shop { get; init; } = ShopPlan.None;
+    /// <summary>Steps of building it; none for a case drawn from its tolerances, which nobody builds.</summary>
+    public BuildSteps Build { get; init; } = BuildSteps.None;
+
+    /// <summary>Length of an evening of building, s.</summary>
+    public double Evening { get; init; } = BuildDesign.UsualEvening;
 
     /// <summary>Firing circuit of each altimeter, in the order of the file.</summary>
     public ValueList<FiringCircuit> Circuits { get; init; } = [];

@@ -13,4 +13,8 @@ namespace Scribeline.Engine.Shop;
 /// <param name="CountersinkAngle">Included, rad; 0 for none.</param>
 /// <param name="Remark">What else is done there, such as bonding a nut behind it; may be empty.</param>
 public sealed record HoleCut(
-    int Part, string PartName, double Diameter, Drill? Drill, double Depth, string? Tap = null, double Countersink = 0, double CountersinkAngle = 0, string Remark = "");
+    int Part, string PartName, double Diameter, Drill? Drill, double Depth, string? Tap = null, double Countersink = 0, double CountersinkAngle = 0, string Remark = "")
+{
+    /// <summary>Thread of the captive nut bonded behind it; null for none.</summary>
+    public string? Nut { get; init; }
+}

@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Shop;
 
 namespace Scribeline.Store.Logbooks;
 

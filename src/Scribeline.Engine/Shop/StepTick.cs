@@ -1,4 +1,4 @@
-namespace Scribeline.Store.Logbooks;
+namespace Scribeline.Engine.Shop;
 
 /// <summary>A step of the build, ticked off or taken back.</summary>
 /// <param name="Step">Id of the step.</param>

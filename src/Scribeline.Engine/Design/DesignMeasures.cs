@@ -1,0 +1,101 @@
+using System.Reflection;
+using Scribeline.Engine.Quantities;
+
+namespace Scribeline.Engine.Design;
+
+/// <summary>Every quantity of the rocket itself that can be measured on it, found by name, and the design with measured values in their place.</summary>
+public static class DesignMeasures
+{
+    /// <summary>All of them, parts first, each thing's own before those of what is fixed to it.</summary>
+    /// <param name="design">As typed.</param>
+    public static ValueList<PlannedMeasure> Of(RocketDesign design)
+    {
+        List<PlannedMeasure> found = [];
+        foreach (var part in design.Parts) Collect(part, part.Name, "", found);
+        foreach (var joint in design.Joints) Collect(joint, string.Join(" to ", joint.Between), "", found);
+        foreach (var stowed in design.Stowed) Collect(stowed, stowed.In, "", found);
+        return found.ToValueList();
+    }
+
+    /// <summary>The one with this name, capitals and points for spaces aside; null for none.</summary>
+    /// <param name="all">Of a design.</param>
+    /// <param name="name">Such as <c>booster fins root</c> or <c>Booster fins.root</c>.</param>
+    public static PlannedMeasure? Find(ValueList<PlannedMeasure> all, string name)
+    {
+        var plain = Plain(name);
+        return all.FirstOrDefault(m => Plain(m.Name) == plain);
+    }
+
+    /// <summary>The design with some of its quantities replaced, whether they were typed or left out.</summary>
+    /// <param name="design">As typed.</param>
+    /// <param name="values">By their paths, each of its quantity's own dimension.</param>
+    public static RocketDesign With(RocketDesign design, IReadOnlyDictionary<string, IMeasure> values) =>
+        values.Count == 0 ? design : (RocketDesign)Replaced(design, values);
+
+    private static string Plain(string name) =>
+        string.Join(' ', name.Replace('.', ' ').Split(' ', StringSplitOptions.RemoveEmptyEntries)).ToUpperInvariant();
+
+    private static void Collect(Placed record, string of, string prefix, List<PlannedMeasure> found)
+    {
+        List<(Placed Record, string Of, string Prefix)> below = [];
+        foreach (var (property, key) in Keys(record.GetType()))
+        {
+            var word = key.Name ?? PlainWords.Of(property.Name);
+            var value = property.GetValue(record);
+            if (QuantityOf(property.PropertyType) is { } quantity)
+                found.Add(new(of, prefix + word, Path(record, word), Dimension.All.First(d => d.Holds(quantity)), key.Sign, value as IMeasure));
+            else if (value is Placed one)
+                below.Add(Below(one, word));
+            else if (value is System.Collections.IEnumerable many and not string)
+                below.AddRange(Numbered(many.OfType<Placed>().ToArray(), word));
+        }
+
+        foreach (var (next, name, words) in below) Collect(next, name, words, found);
+
+        IEnumerable<(Placed, string, string)> Numbered(Placed[] several, string word) =>
+            several.Select((s, i) => Below(s, several.Length == 1 || NameOf(s) is not null ? word : $"{word} {i + 1}"));
+
+        (Placed, string, string) Below(Placed next, string word) => NameOf(next) is { } own ? (next, own, "") : (next, of, $"{prefix}{word} ");
+    }
+
+    // What was not named by its builder is known by what it belongs to.
+    private static string? NameOf(Placed record) => record.GetType().GetProperty("Name")?.GetValue(record) as string;
+
+    private static object Replaced(Placed record, IReadOnlyDictionary<string, IMeasure> values)
+    {
+        Placed? changed = null;
+        foreach (var (property, key) in Keys(record.GetType()))
+        {
+            var value = property.GetValue(record);
+            var now = QuantityOf(property.PropertyType) is not null ? values.GetValueOrDefault(Path(record, key.Name ?? PlainWords.Of(property.Name))) ?? value
+                : value is Placed one ? Replaced(one, values)
+                : value is System.Collections.IEnumerable many and not string ? Replaced(many, property.PropertyType, values)
+                : value;
+            if (ReferenceEquals(now, value)) continue;
+            changed ??= (Placed)record.GetType().GetMethod("<Clone>$")!.Invoke(record, null)!;
+            property.SetValue(changed, now);
+        }
+
+        return changed ?? record;
+    }
+
+    private static object Replaced(System.Collections.IEnumerable many, Type type, IReadOnlyDictionary<string, IMeasure> values)
+    {
+        object[] old = [.. many.Cast<object>()], now = [.. old.Select(o => o is Placed placed ? Replaced(placed, values) : o)];
+        if (old.SequenceEqual(now, ReferenceEqualityComparer.Instance)) return many;
+        var items = Array.CreateInstance(type.GetGenericArguments()[0], now.Length);
+        now.CopyTo(items, 0);
+        return Activator.CreateInstance(type, BindingFlags.NonPublic | BindingFlags.Instance, null, [items], null)!;
+    }
+
+    private static string Path(Placed record, string word) => record.At.Length == 0 ? word : $"{record.At}.{word}";
+
+    private static Type? QuantityOf(Type type) =>
+        type.IsGenericType && type.GetGenericTypeDefinition() == typeof(Measure<>) ? type.GetGenericArguments()[0] : null;
+
+    // Shared keys of a kind first, as they are read.
+    private static IEnumerable<(PropertyInfo Property, KeyAttribute Key)> Keys(Type type) =>
+        type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
+            .Select(p => (Property: p, Key: p.GetCustomAttribute<KeyAttribute>()))
+            .Where(p => p.Key is not null).Select(p => (p.Property, p.Key!));
+}
