@@ -8,7 +8,7 @@ namespace Scribeline.Store;
 public sealed record TextChange(string Text, Problem? Problem);
 
 /// <summary>Changes single values in the text of a design, leaving every other letter as it is: comments, order, spacing, line ends.</summary>
-public static class DesignText
+public static partial class DesignText
 {
     /// <summary>Replaces the value at a path, or adds the key if the map that should hold it is there.</summary>
     /// <param name="text">Text of the file.</param>
@@ -22,7 +22,7 @@ public static class DesignText
         if (found.Node is YamlText old) return Checked(text, Swap(text, old, value), path, value);
         if (found.Node is not null) return Refused(text, path, $"'{path}' holds several values.", "Change one of them.");
         return found.Holder is YamlMap holder && holder.Entries.Count > 0 && found.Rest.IndexOf('[', StringComparison.Ordinal) < 0
-            ? Checked(text, Added(text, holder, found.Rest, value), path, value)
+            ? Checked(text, Added(text, holder, found.Rest, YamlWriting.Scalar(value)), path, value)
             : Refused(text, path, $"There is no '{path}' in the file.", "");
     }
 
@@ -49,9 +49,9 @@ public static class DesignText
         return text[..start] + gap + YamlWriting.Scalar(value) + text[end..];
     }
 
-    private static string Added(string text, YamlMap holder, string key, string value)
+    private static string Added(string text, YamlMap holder, string key, string yaml)
     {
-        var entry = $"{YamlWriting.Scalar(key)}: {YamlWriting.Scalar(value)}";
+        var entry = $"{YamlWriting.Scalar(key)}: {yaml}";
         var end = YamlPath.End(holder.Entries[^1].Value);
         if (holder.Flow) return text.Insert(end, $", {entry}");
         var line = text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";

@@ -12,7 +12,7 @@ public static class SafeWriting
     /// <exception cref="UnauthorizedAccessException">The folder or the file is protected; the old file is untouched.</exception>
     public static void Write(string path, string text)
     {
-        var target = File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? Path.GetFullPath(path);
+        var target = (File.Exists(path) ? File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName : null) ?? Path.GetFullPath(path);
         var beside = Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}.new");
         try
         {

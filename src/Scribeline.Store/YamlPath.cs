@@ -43,6 +43,9 @@ internal static class YamlPath
     {
         YamlMap { Flow: false, Entries: [.., var last] } => End(last.Value),
         YamlList { Flow: false, Items: [.., var last] } => End(last),
+
+        // The parser's end of what stands in brackets lies before the closing one.
+        YamlMap { Flow: true } or YamlList { Flow: true } => (int)node.End.Index + 1,
         _ => (int)node.End.Index,
     };
 

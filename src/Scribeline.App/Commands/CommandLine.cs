@@ -14,6 +14,7 @@ internal static class CommandLine
         """
         scribeline new "Night Heron"            a design to start from
         scribeline check night-heron            only what is wrong in it
+        scribeline open night-heron             the workbench, in a browser
         scribeline answer night-heron           every answer, with its limit
         scribeline answer night-heron --question stable --working
         scribeline fly night-heron --csv flight.csv --plot flight.svg
@@ -47,14 +48,16 @@ internal static class CommandLine
 
     private static RootCommand Root(Screen screen)
     {
+        var open = new OpenCommand(screen).Command;
         var answer = new AnswerCommand(screen).Command;
         var fly = new FlyCommand(screen).Command;
         var check = new CheckCommand(screen).Command;
         var create = new NewCommand(screen).Command;
-        var root = new RootCommand(About) { answer, fly, check, create };
+        var root = new RootCommand(About) { open, answer, fly, check, create };
         var examples = new Dictionary<Command, string>
         {
             [root] = Examples,
+            [open] = OpenCommand.Examples,
             [answer] = AnswerCommand.Examples,
             [fly] = FlyCommand.Examples,
             [check] = CheckCommand.Examples,

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Scribeline.Engine.Questions;
 using Spectre.Console;
 
@@ -27,15 +26,8 @@ internal sealed class AnswerPage(Page page, bool inch, bool showWorking, bool sh
             foreach (var answer in group) Write(answer);
         }
 
-        page.Paragraph(Count(answers), style: Page.Bold);
+        page.Paragraph(AnswerText.Count(answers), style: Page.Bold);
     }
-
-    /// <summary>How many answers got which verdict.</summary>
-    public static string Count(IReadOnlyList<Answer> answers) => string.Join(", ",
-        new[] { Verdict.Stop, Verdict.Open, Verdict.Watch, Verdict.Clear }
-            .Select(v => (Verdict: v, Count: answers.Count(a => a.Verdict == v)))
-            .Where(v => v.Count > 0)
-            .Select(v => string.Create(CultureInfo.InvariantCulture, $"{v.Count} {VerdictMark.Word(v.Verdict)}")));
 
     private void Write(Answer answer)
     {
@@ -43,7 +35,7 @@ internal sealed class AnswerPage(Page page, bool inch, bool showWorking, bool sh
         heading.AddColumn(new GridColumn { Padding = new Padding(0, 0, 2, 0), NoWrap = true, Width = 7 });
         heading.AddColumn(new GridColumn { Padding = new Padding(0, 0, 0, 0), Width = page.Width - 9 });
         heading.AddRow(new Text(VerdictMark.Of(answer.Verdict), VerdictMark.Style(answer.Verdict)), new Text(answer.Question.Text, Page.Bold));
-        heading.AddRow(new Text(""), new Text($"{answer.Question.Id}; {Basis(answer)}", Page.Quiet));
+        heading.AddRow(new Text(""), new Text($"{answer.Question.Id}; {AnswerText.Basis(answer)}", Page.Quiet));
         page.Write(heading);
         foreach (var missing in answer.Missing) page.Paragraph(missing, Indent, hanging: "missing: ");
         if (answer.Findings.Count > 0) page.Write(Findings(answer));
@@ -60,9 +52,6 @@ internal sealed class AnswerPage(Page page, bool inch, bool showWorking, bool sh
         if (showWorking) new WorkingPage(page).Write(answer.Working);
         page.Gap();
     }
-
-    private static string Basis(Answer answer) =>
-        answer.Findings.Count == 0 ? "not answered" : $"rests on {answer.Basis.ToString().ToLowerInvariant()} values";
 
     private static string Elsewhere(Answer answer) =>
         $"with --question {answer.Question.Id}: {string.Join(", ", answer.Tables.Select(t => $"{t.Title} ({t.Rows.Count} {(t.Rows.Count == 1 ? "row" : "rows")})"))}";
@@ -98,7 +87,7 @@ internal sealed class AnswerPage(Page page, bool inch, bool showWorking, bool sh
             ];
             if (hasLimit) cells.Add(new(finding.Limit is { } limit ? Limit(limit, finding) : ""));
             if (hasSpread) cells.Add(new(finding.Spread is { } spread ? Spread(spread, finding) : ""));
-            if (hasMeets) cells.Add(new(finding.Spread?.Meets is { } share ? Share(share) : ""));
+            if (hasMeets) cells.Add(new(finding.Spread?.Meets is { } share ? AnswerText.Share(share) : ""));
             table.AddRow(cells);
             if (beneath && finding.Spread is { } told) table.AddRow(new Text(""), new Text(Told(told, finding), Page.Quiet));
         }
@@ -107,30 +96,14 @@ internal sealed class AnswerPage(Page page, bool inch, bool showWorking, bool sh
     }
 
     private string Told(Spread spread, Finding finding) =>
-        $"{Spread(spread, finding)} in 9 of 10 cases" + (spread.Meets is { } share ? $"; {Share(share)} meet the limit" : "");
+        $"{Spread(spread, finding)} in 9 of 10 cases" + (spread.Meets is { } share ? $"; {AnswerText.Share(share)} meet the limit" : "");
 
     private static void Column(Table table, string name, int width, int right, Justify justify = Justify.Left) =>
         table.AddColumn(new Spectre.Console.TableColumn(new Text(name, Page.Quiet)) { Width = width, Padding = new Padding(0, 0, right, 0), Alignment = justify });
 
     private string Text(double value, Finding finding) => Shown.Text(value, finding.Unit, inch);
 
-    private string Limit(Limit limit, Finding finding) => (limit.Sense == Sense.AtLeast ? "≥ " : "≤ ") + Text(limit.Value, finding);
+    private string Limit(Limit limit, Finding finding) => AnswerText.Limit(limit, finding.Unit, inch);
 
-    // The unit stands beside the value already, unless a value near a step of the units is shown in another.
-    private string Spread(Spread spread, Finding finding)
-    {
-        var symbol = Shown.In(finding.Unit, inch, finding.Value).Symbol;
-        var (low, high) = (Text(spread.Low, finding), Text(spread.High, finding));
-        return symbol.Length > 0 && low.EndsWith(symbol, StringComparison.Ordinal) && high.EndsWith(symbol, StringComparison.Ordinal)
-            ? $"{low[..^symbol.Length].TrimEnd()} to {high[..^symbol.Length].TrimEnd()}"
-            : $"{low} to {high}";
-    }
-
-    // Never rounded up to certainty.
-    private static string Share(double share) => share switch
-    {
-        1 => "all",
-        0 => "none",
-        _ => string.Create(CultureInfo.InvariantCulture, $"{Math.Clamp(share * 100, 0.1, 99.9):F1} %"),
-    };
+    private string Spread(Spread spread, Finding finding) => AnswerText.Spread(spread, finding, inch);
 }

@@ -21,6 +21,9 @@ public interface IMeasure
     /// <summary>As typed.</summary>
     string Text { get; }
 
+    /// <summary>As typed; the first of a compound such as 5 ft 3 in.</summary>
+    UnitOfMeasure Unit { get; }
+
     /// <summary>Kind of quantity.</summary>
     Dimension Dimension { get; }
 }

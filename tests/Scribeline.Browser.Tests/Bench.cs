@@ -1,0 +1,37 @@
+using Microsoft.Playwright;
+
+[assembly: AssemblyFixture(typeof(Scribeline.Browser.Tests.Bench))]
+
+namespace Scribeline.Browser.Tests;
+
+/// <summary>One browser for all tests of a run.</summary>
+public sealed class Bench : IAsyncLifetime
+{
+    private static readonly string[] Arguments =
+        ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+
+    private IPlaywright? playwright;
+
+    /// <summary>The browser.</summary>
+    public IBrowser Browser { get; private set; } = null!;
+
+    /// <summary>Where Debian keeps it, or where the environment says.</summary>
+    public static string Chromium => Environment.GetEnvironmentVariable("SCRIBELINE_CHROMIUM") ?? "/usr/bin/chromium";
+
+    public async ValueTask InitializeAsync()
+    {
+        Assert.True(File.Exists(Chromium), $"There is no browser at {Chromium}: apt-get install chromium, or name one in SCRIBELINE_CHROMIUM.");
+        playwright = await Playwright.CreateAsync();
+        Browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = Arguments });
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (Browser is not null) await Browser.DisposeAsync();
+        playwright?.Dispose();
+    }
+
+    /// <summary>A workbench of its own on a copy of the examples, with one window on it.</summary>
+    public Task<Workplace> Open(string example = "night-heron", int cases = 0, int width = 1500, int height = 1000, bool dark = false) =>
+        Workplace.Open(Browser, example, cases, width, height, dark);
+}

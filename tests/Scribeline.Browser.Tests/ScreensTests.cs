@@ -1,0 +1,25 @@
+namespace Scribeline.Browser.Tests;
+
+/// <summary>Pictures of every place for docs/screens, made anew when SCRIBELINE_SCREENS names a folder.</summary>
+public class ScreensTests(Bench bench)
+{
+    private static readonly string? Into = Environment.GetEnvironmentVariable("SCRIBELINE_SCREENS");
+
+    [Theory]
+    [InlineData("desktop", 1500, 1000, false)]
+    [InlineData("phone", 390, 844, false)]
+    [InlineData("dark", 1500, 1000, true)]
+    public async Task Every_place_fits_its_window(string name, int width, int height, bool dark)
+    {
+        await using var place = await bench.Open(width: width, height: height, dark: dark);
+        foreach (var to in new[] { "desk", "bench", "yard", "field", "log" })
+        {
+            await place.Go(to);
+            var over = await place.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+            Assert.True(over <= 0, $"{to} is {over} pixels wider than a window of {width}");
+            if (Into is not null) await place.Page.ScreenshotAsync(new() { Path = Path.Combine(Into, $"{to}-{name}.png") });
+        }
+
+        Assert.Empty(place.Complaints);
+    }
+}
