@@ -22,6 +22,7 @@ public static class DesignChecks
         JointChecks.In(design, names, problems);
         StowedChecks.In(design, names, problems);
         FiringChecks.In(design, names, problems);
+        FailureChecks.In(design, names, problems);
         OtherChecks.In(design, names, problems);
         return problems.ToValueList();
     }

@@ -13,6 +13,10 @@ internal sealed class DesignNames(RocketDesign design, ValueList<string> unread)
 
     internal IReadOnlyList<string> Cords { get; } = [.. design.Stowed.Select(s => s.Cord?.Name).OfType<string>()];
 
+    internal IReadOnlyList<string> Altimeters { get; } = [.. design.Firing.Select(f => f.Altimeter).OfType<string>()];
+
+    internal IReadOnlyList<string> Canopies { get; } = [.. design.Stowed.Select(s => s.Canopy?.Name).OfType<string>()];
+
     /// <summary>Whether every part could be read, so that their order means something.</summary>
     internal bool Whole { get; } = unread.Count == 0;
 
@@ -39,6 +43,7 @@ internal sealed class DesignNames(RocketDesign design, ValueList<string> unread)
         Twice(design.Firing.Where(f => f.Altimeter is not null).Select(f => (f.Altimeter!, f.At)), "altimeters", problems);
         Twice(design.Stowed.Where(s => s.Canopy is not null).Select(s => (s.Canopy!.Name, s.Canopy.At)), "canopies", problems);
         Twice(design.Stowed.Where(s => s.Cord?.Name is not null).Select(s => (s.Cord!.Name!, s.Cord.At)), "cords", problems);
+        Twice(design.Failures.Select(f => (f.Name, f.At)), "failures", problems);
         Twice(design.Materials.Select(m => (m.Name, m.At)), "materials", problems);
         foreach (var (name, at) in design.Parts.Select(p => (p.Name, p.At)).Concat(design.Parts.SelectMany(p => p.Plates).Select(p => (p.Name, p.At))).Where(n => n.Name == DesignChecks.Motor))
             problems.Add(new($"{at}.name", $"'{name}' always means the motor itself.", "Choose another name."));

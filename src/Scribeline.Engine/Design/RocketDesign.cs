@@ -39,6 +39,9 @@ public sealed record RocketDesign : Placed
     [Key("Ejection charges.")]
     public ValueList<ChargeDesign> Charges { get; init; } = ValueList<ChargeDesign>.Empty;
 
+    [Key("Failures of the builder's own, flown besides the standard ones.")]
+    public ValueList<FailureDesign> Failures { get; init; } = ValueList<FailureDesign>.Empty;
+
     [Key("The motor: a motor file or its data in place.")]
     public FileOr<MotorDesign>? Motor { get; init; }
 

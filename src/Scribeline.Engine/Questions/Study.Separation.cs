@@ -33,19 +33,28 @@ public sealed partial class Study
     /// <summary>An ejection, kept by the value of its inputs.</summary>
     public Ejection Fire(EjectionInputs inputs) => cache.Get(inputs, i => i.Fire(IsSample ? 1e-5 : 1e-8));
 
-    private ChargeFiring? FireAlone(ChargeLoad charge)
+    /// <summary>A charge fired alone with pins and friction as expected; null where an input is missing.</summary>
+    internal Ejection? Burn(ChargeLoad charge) => Setting(charge) is { } setting ? Fire(setting.Inputs) : null;
+
+    private ChargeFiring? FireAlone(ChargeLoad charge) => Setting(charge) is { } s
+        ? new(charge, s.Bay, s.Held, s.Ahead, s.Behind, s.Height, Fire(s.Inputs), Fire(s.Inputs with { PinForce = double.PositiveInfinity }))
+        : null;
+
+    private (EjectionInputs Inputs, Bay Bay, JointRetention Held, Piece Ahead, Piece Behind, double Height)? Setting(ChargeLoad charge)
     {
         if (charge.Mass is not { } mass || BayOf(charge) is not { FreeVolume: > 0 } bay || Rocket.Separation.Of(charge.Joint) is not { } held) return null;
         var joint = Vehicle.Joints[charge.Joint];
         var pieces = Vehicle.PiecesAfter(OpenedBefore(charge.Joint).Append(charge.Joint));
         var (ahead, behind) = (pieces.First(p => p.Last == charge.Joint), pieces.First(p => p.First == charge.Joint + 1));
         var fired = Flight.Events.FirstOrDefault(e => e.Kind == FlightEventKind.Charge && e.Name.EndsWith($": {charge.Name}", StringComparison.Ordinal));
-        var height = Math.Max((fired?.At ?? Flight.Apogee)?.Height ?? 0, 0);
+
+        // To the metre: nothing in an ejection feels less, and flights that differ elsewhere share it.
+        var height = Math.Round(Math.Max((fired?.At ?? Flight.Apogee)?.Height ?? 0, 0));
         var air = Air.At<Scalar>(Air.Elevation + height);
         var friction = Math.Max(held.Friction.Force, 0);
         var inputs = new EjectionInputs
         {
-            Powder = Powder.Customary with { GrainRadius = charge.GrainRadius },
+            Powder = (Powder.Customary with { GrainRadius = charge.GrainRadius }).Scaled(charge.Impetus),
             ChargeMass = Math.Max(mass, 0),
             FreeVolume = bay.FreeVolume,
             Bore = joint.BoreDiameter,
@@ -60,7 +69,6 @@ public sealed partial class Study
             WallArea = EjectionSetup.WallArea(bay),
             VentArea = EjectionSetup.VentArea(Vehicle, Rocket.Holes, bay, Rocket.Inch),
         };
-        if (inputs.ForwardMass <= 0 || inputs.AftMass <= 0) return null;
-        return new(charge, bay, held, ahead, behind, height, Fire(inputs), Fire(inputs with { PinForce = double.PositiveInfinity }));
+        return inputs.ForwardMass <= 0 || inputs.AftMass <= 0 ? null : (inputs, bay, held, ahead, behind, height);
     }
 }

@@ -214,16 +214,15 @@ public sealed partial class Study
     /// <summary>Drag area of all that is open or hangs in a body at a time, m².</summary>
     public double DragAreaAt(FlightSample sample) => sample.DynamicPressure > 0 ? sample.Drag / sample.DynamicPressure : double.NaN;
 
-    private FlightResult Fly(RecoveryPlan recovery)
+    private FlightInputs Inputs(RecoveryPlan recovery) => new(
+        Shape, Vehicle.History(Vehicle.Whole, MotorLoad), Motor, Air, new AirMotion(Day.Wind, Day.Turbulence), Day.Latitude ?? MidLatitude, Rail, recovery)
     {
-        var inputs = new FlightInputs(
-            Shape, Vehicle.History(Vehicle.Whole, MotorLoad), Motor, Air, new AirMotion(Day.Wind, Day.Turbulence), Day.Latitude ?? MidLatitude, Rail, recovery)
-        {
-            Factors = new(Drag: Rocket.DragScale),
-            Options = (IsSample ? FlightOptions.OneOfMany : FlightOptions.Nominal) with { Coriolis = Day.Latitude is not null },
-        };
-        return cache.Get(inputs, i => i.Fly(Aero, cache.Get(i.Climbing, c => c.Climb(Aero))));
-    }
+        Factors = new(Drag: Rocket.DragScale),
+        Options = (IsSample ? FlightOptions.OneOfMany : FlightOptions.Nominal) with { Coriolis = Day.Latitude is not null },
+    };
+
+    private FlightResult Fly(RecoveryPlan recovery) =>
+        cache.Get(Inputs(recovery), i => i.Fly(Aero, cache.Get(i.Climbing, c => c.Climb(Aero))));
 
     // Fine enough that a straight line between samples is within the thickness of a drawn line.
     private ValueList<FlightSample> Climb() =>

@@ -41,8 +41,10 @@ public static class DesignResolver
         var holes = outside.Holes();
         var charges = new ChargeResolver(design, vehicle, motor, firing, gear, holes, limits, coldest, draw).Resolve(chosen);
         var shop = ShopResolver.Resolve(design, vehicle, draw);
+        var failures = new FailureResolver(design, vehicle, firing, firings, draw, problems).Resolve();
         var rocket = new Rocket(design.Name, design.Display == DisplaySystem.Inch, vehicle, canopies, firings, design.DragScale is { } scale ? draw(scale) : 1, recovery.ToValueList(), airframe.Open, airframe.Assumed, limits)
         {
+            Failures = failures,
             Separation = gear with { Charges = charges },
             Holes = holes,
             SurfaceThings = outside.Things(),

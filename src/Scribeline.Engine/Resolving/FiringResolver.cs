@@ -37,6 +37,14 @@ internal sealed class FiringResolver(RocketDesign design, Vehicle vehicle, Value
         return null;
     }
 
+    /// <summary>A joint that lets go by itself: the firing that does what a charge for it would.</summary>
+    /// <param name="joint">Index of the joint.</param>
+    /// <param name="trigger">When.</param>
+    /// <param name="moment">The same in words.</param>
+    public Firing LettingGo(int joint, RecoveryTrigger trigger, string moment) => new(
+        $"{vehicle.Parts[joint].Name} and {vehicle.Parts[joint + 1].Name} part by themselves at {moment}", trigger, joint, Tethered(joint),
+        bays.FirstOrDefault(b => b.Opens.Contains(joint)) is { } bay ? Freed(bay) : []);
+
     private IEnumerable<Firing?> Channels(FiringDesign altimeter)
     {
         var name = altimeter.Altimeter ?? "Motor";
@@ -58,7 +66,7 @@ internal sealed class FiringResolver(RocketDesign design, Vehicle vehicle, Value
             return null;
         }
 
-        return new($"{altimeter}: {charge.Name}", trigger, opens.Joint, Tethered(opens.Joint), Freed(opens.Bay));
+        return new($"{altimeter}: {charge.Name}", trigger, opens.Joint, Tethered(opens.Joint), Freed(opens.Bay)) { Charge = charge.Name };
     }
 
     private Bay? BayOf(ChargeDesign charge)

@@ -39,6 +39,9 @@ public sealed record Rocket(
     /// <summary>Length of an evening of building, s.</summary>
     public double Evening { get; init; } = BuildDesign.UsualEvening;
 
+    /// <summary>What may fail: the standard failures that apply, and the builder's own.</summary>
+    public ValueList<Failure> Failures { get; init; } = [];
+
     /// <summary>Firing circuit of each altimeter, in the order of the file.</summary>
     public ValueList<FiringCircuit> Circuits { get; init; } = [];
 }
@@ -53,6 +56,9 @@ public sealed record Firing(string Name, RecoveryTrigger Trigger, int Joint, boo
 {
     /// <summary>The altimeter or timer that fires it; null for the motor's own charge.</summary>
     public string? Altimeter { get; init; }
+
+    /// <summary>The charge; null for a joint that lets go by itself.</summary>
+    public string? Charge { get; init; }
 
     /// <summary>Speed above which that altimeter ignores its pressure sensor, m/s; null where not known.</summary>
     public double? MachLockout { get; init; }

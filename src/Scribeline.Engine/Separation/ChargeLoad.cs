@@ -11,7 +11,11 @@ namespace Scribeline.Engine.Separation;
 /// <param name="GrainRadius">m.</param>
 /// <param name="Choice">How it was chosen; null where it was typed.</param>
 /// <param name="Basis">How the mass is known.</param>
-public sealed record ChargeLoad(string Name, string Forward, string Aft, int Joint, double? Mass, double GrainRadius, ChargeChoice? Choice, Basis Basis);
+public sealed record ChargeLoad(string Name, string Forward, string Aft, int Joint, double? Mass, double GrainRadius, ChargeChoice? Choice, Basis Basis)
+{
+    /// <summary>Share of the heat and gas that its powder gives.</summary>
+    public double Impetus { get; init; } = 1;
+}
 
 /// <summary>How the program chose a charge.</summary>
 /// <param name="Least">Charge that just meets the ruling limit in the worst corner of the tolerances, kg, before rounding up.</param>

@@ -104,21 +104,6 @@ public sealed class HoldsThroughDrogue() : Question("holds-through-drogue", "Doe
         draft.Find($"{label}: weakest retention over the greatest pull after {firing.Charge.Name}", r, Unit.Ratio, "holds-through-drogue.ratio");
     }
 
-    // Joints still shut that the harness pulls open: those with part of the piece beyond them, seen from where the cord is tied.
-    private static IEnumerable<(int Joint, Piece Piece, double Beyond)> Remaining(Study study, ChargeFiring firing, Harness harness)
-    {
-        foreach (var joint in study.Vehicle.Joints.Where(j => j.Separable && study.Rocket.Separation.Of(j.Forward) is not null).Select(j => j.Forward))
-        {
-            var ahead = joint >= firing.Ahead.First && joint < firing.Ahead.Last;
-            var behind = joint >= firing.Behind.First && joint < firing.Behind.Last;
-            if (!ahead && !behind) continue;
-            var piece = ahead ? firing.Ahead : firing.Behind;
-            var tie = ahead ? harness.Ties.Last(t => t <= firing.Charge.Joint) : harness.Ties.First(t => t > firing.Charge.Joint);
-            if (ahead ? tie <= joint : tie > joint) continue;
-            var past = ahead ? new Piece(piece.First, joint) : new Piece(joint + 1, piece.Last);
-            var leaning = study.Bays.Where(b => b.Opens.Contains(joint)).SelectMany(study.StowedIn).Distinct()
-                .Where(s => !Enumerable.Range(past.First, past.Last - past.First + 1).Any(i => study.Vehicle.Parts[i].Stowed.Contains(s))).Sum(s => s.Mass);
-            yield return (joint, piece, study.PieceProperties(past).Mass + leaning);
-        }
-    }
+    private static IEnumerable<(int Joint, Piece Piece, double Beyond)> Remaining(Study study, ChargeFiring firing, Harness harness) =>
+        study.PulledBy(harness, firing.Charge.Joint, firing.Ahead, firing.Behind);
 }

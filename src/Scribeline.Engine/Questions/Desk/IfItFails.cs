@@ -1,0 +1,101 @@
+using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Resolving;
+using static System.Math;
+
+namespace Scribeline.Engine.Questions.Desk;
+
+/// <summary>What if something fails? Every failure flown in full: what reaches the ground, when, where, how fast, and which limits it breaks.</summary>
+public sealed class IfItFails() : Question("if-it-fails", "What if something fails?", Place.Desk)
+{
+    private const string Flown = "flown with the failure, see method failures";
+
+    /// <inheritdoc/>
+    public override bool HasSpread => false;
+
+    /// <inheritdoc/>
+    protected override Answer Work(Study study)
+    {
+        var draft = new Draft(this, study);
+        draft.RestsOn(study.MassBasis);
+        draft.RestsOn(Basis.Estimated);
+        foreach (var missing in study.Rocket.RecoveryMissing) draft.Miss(missing);
+        if (study.Rocket.RecoveryMissing.Count == 0 && study.Rocket.Firings.Count == 0) draft.Miss("firing: an altimeter with the charges it fires");
+        if (study.Rocket.RecoveryMissing.Count > 0 || study.Rocket.Firings.Count == 0) return draft.Done();
+        ChargeNotes.Missing(draft, study);
+        var outcomes = study.FailureOutcomes;
+        foreach (var missing in outcomes.SelectMany(o => o.Missing).Distinct()) draft.Miss(missing);
+        for (var i = 0; i < outcomes.Count; i++) Row(draft.Working, outcomes[i], i);
+
+        Counts(draft, outcomes);
+        Worst(draft, outcomes);
+        draft.List(() => FailureTables.Endings(outcomes));
+        draft.List(() => FailureTables.Causes(outcomes));
+        draft.List(() => FailureTables.Landings(outcomes));
+        draft.List(() => FailureTables.OnTheWay(outcomes));
+        Remarks(draft, study, outcomes);
+        return draft.Done();
+    }
+
+    private static void Counts(Draft draft, ValueList<FailureOutcome> outcomes)
+    {
+        var failures = outcomes.Select((o, i) => (Outcome: o, Symbol: $"s_{i}")).Skip(1).ToArray();
+        double Outside(string symbol, string what, Func<Failure, bool> which)
+        {
+            var terms = failures.Where(f => which(f.Outcome.Failure)).Select(f => f.Symbol).ToArray();
+            return terms.Length == 0 ? double.NaN : terms.Length - draft.Working.Sum(symbol, terms, "", $"{what} that end within limits", "definition");
+        }
+
+        var single = failures.Count(f => f.Outcome.Failure.Things == 1);
+        if (single == 0) return;
+        var outside = Outside("n_1", "failures of one thing", f => f.Things == 1);
+        draft.Find($"single failures that end within limits, of {single}", single - outside, Unit.Count);
+        if (Outside("n_a", "dead altimeters, one at a time,", f => f is { Dead.Count: 1, Things: 1 }) is var dead and >= 0)
+            draft.Find("altimeters whose death alone breaks a limit", dead, Unit.Count, "if-it-fails.altimeter");
+        if (Outside("n_e", "motors and charges at the ends of what they may be", f => f is { Things: 1 } && (f.ChangesMotor || f.StrongestPins || f.Powder != 1)) is var ends and >= 0)
+            draft.Find("hot or cold motor, weak powder with strong pins: how many break a limit", ends, Unit.Count, "if-it-fails.variation");
+    }
+
+    private static void Worst(Draft draft, ValueList<FailureOutcome> outcomes)
+    {
+        var singles = outcomes.Where(o => o.Failure.Things == 1 && o.Hardest is not null).ToArray();
+        if (singles.Length == 0) return;
+        var hardest = singles.MaxBy(o => o.Hardest!.Energy)!;
+        draft.Find($"hardest landing after one failure: {hardest.Hardest!.Name}, {Lower(hardest)}", hardest.Hardest.Energy, Unit.Energy);
+        var fastest = singles.MaxBy(o => o.Pieces.Max(p => p.Landing.DescentRate))!;
+        draft.Find($"fastest landing after one failure: {Lower(fastest)}", fastest.Pieces.Max(p => p.Landing.DescentRate), Unit.Speed);
+        var farthest = singles.MaxBy(o => o.Pieces.Max(p => p.Away))!;
+        draft.Find($"farthest landing after one failure: {Lower(farthest)}", farthest.Pieces.Max(p => p.Away), Unit.Height);
+    }
+
+    /// <summary>The piece that comes down hardest, by hand.</summary>
+    private static void Row(Working w, FailureOutcome outcome, int i)
+    {
+        var name = outcome.Failure.Name;
+        w.Simulated($"s_{i}", outcome.WithinLimits ? 1 : 0, "", $"{name}: 1 where every limit is met, 0 where one is not", $"{Flown}; {outcome.Failure.Source}");
+        if (outcome.Hardest is not { } piece) return;
+        (string, string)[] names = [("m", $"m_{i}"), ("v", $"v_{i}"), ("e", $"e_{i}"), ("n", $"n_{i}"), ("g", $"g_{i}"), ("rho", $"rho_{i}"), ("CdS", $"CdS_{i}"), ("M", $"M_{i}")];
+        var m = w.Given($"m_{i}", piece.Mass, "kg", $"{name}: mass of {piece.Name}, which lands hardest", "question weight");
+        var v = w.Simulated($"v_{i}", piece.Landing.DescentRate, "m/s", "its descent rate at the ground", Flown);
+        w.StepOf($"E_{i}", 0.5 * m * v * v, "J", "its energy at that rate", "definition", names);
+        var e = w.Simulated($"e_{i}", piece.Landing.East, "m", "east of the rail", Flown);
+        var n = w.Simulated($"n_{i}", piece.Landing.North, "m", "north of the rail", Flown);
+        w.StepOf($"r_{i}", Sqrt((e * e) + (n * n)), "m", "away from the rail", "definition", names);
+    }
+
+    private static void Remarks(Draft draft, Study study, ValueList<FailureOutcome> outcomes)
+    {
+        if (outcomes[0].Broken.Any()) draft.Note($"As planned, without any failure, it breaks limits already: {string.Join(", ", outcomes[0].Broken.Select(f => f.Name))}.");
+        var several = outcomes.Where(o => o.Failure.Things > 1).Select(o => Lower(o)).ToArray();
+        if (several.Length > 0) draft.Note($"More than one thing must fail at once for: {string.Join("; ", several)}. One cause may do it: a battery, switch, vent or mistake that both share.");
+        draft.Note("Each failure is flown to the ground with what follows from it: a charge that does not part its joint leaves it shut; a cord that a jerk or a canopy breaks is broken; a joint that is jerked open is open. A canopy that does not open has no drag.");
+        draft.Note("One fin lost is out of scope: such a rocket tumbles where no method here can follow it. Nobody may stand where it could come down.");
+        if (outcomes.Any(o => o.Unburnt.Count > 0)) draft.Note("A charge left unburnt lies on the ground live. Treat every landed rocket as armed until its power is off and its charges are shown safe.");
+        draft.Note("Weather, motor lot and assembly differ from the model. A recovery failure lands elsewhere and faster than planned; where no canopy is open, the speed of a tumbling piece may be half as much again.");
+        draft.Note("The energy limit is a programme limit for hardware, not a level that is harmless to people.");
+        if (!study.WindIsKnown) draft.Note("No wind is typed: every landing point is that of a calm day.");
+    }
+
+    private static string Lower(FailureOutcome outcome) => outcome.Failure.Name.Length < 2 || char.IsUpper(outcome.Failure.Name[1]) || outcome.Failure.Dead.Count == 1
+        ? outcome.Failure.Name
+        : char.ToLowerInvariant(outcome.Failure.Name[0]) + outcome.Failure.Name[1..];
+}

@@ -1,0 +1,68 @@
+using Scribeline.Engine.Airframe;
+using Scribeline.Engine.Flight;
+using Scribeline.Engine.Motors;
+using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Resolving;
+using Scribeline.Engine.Separation;
+
+namespace Scribeline.Engine.Questions;
+
+/// <content>What happens when something fails.</content>
+public sealed partial class Study
+{
+    // A flight for each failure, and one more for each thing that follows from it.
+    private const int FailuresKept = 64;
+
+    private ValueList<FailureOutcome>? failureOutcomes;
+
+    /// <summary>The flight as planned, then one for each failure of the rocket, in their order.</summary>
+    public ValueList<FailureOutcome> FailureOutcomes =>
+        LazyInitializer.EnsureInitialized(ref failureOutcomes, () => cache.Get((Rocket, Day, IsSample), _ => FlyFailures()));
+
+    /// <summary>Flies one failure, which need not be among those of the rocket.</summary>
+    /// <param name="failure">What fails.</param>
+    public FailureOutcome Fail(Failure failure) => new FailureFlight(this, failure, NewFailureCache()).Outcome;
+
+    /// <summary>Joints still shut that a harness pulls open: those with part of a piece beyond them, seen from where the cord is tied.</summary>
+    /// <param name="harness">It pulls.</param>
+    /// <param name="opened">Index of the joint that opened and that it spans.</param>
+    /// <param name="ahead">The piece ahead of that joint.</param>
+    /// <param name="behind">The piece behind it.</param>
+    internal IEnumerable<(int Joint, Piece Piece, double Beyond)> PulledBy(Harness harness, int opened, Piece ahead, Piece behind)
+    {
+        foreach (var joint in Vehicle.Joints.Where(j => j.Separable && Rocket.Separation.Of(j.Forward) is not null).Select(j => j.Forward))
+        {
+            var isAhead = joint >= ahead.First && joint < ahead.Last;
+            if (!isAhead && !(joint >= behind.First && joint < behind.Last)) continue;
+            var piece = isAhead ? ahead : behind;
+            var tie = isAhead ? harness.Ties.Last(t => t <= opened) : harness.Ties.First(t => t > opened);
+            if (isAhead ? tie <= joint : tie > joint) continue;
+            var past = isAhead ? new Piece(piece.First, joint) : new Piece(joint + 1, piece.Last);
+            var leaning = Bays.Where(b => b.Opens.Contains(joint)).SelectMany(StowedIn).Distinct()
+                .Where(s => !Enumerable.Range(past.First, past.Last - past.First + 1).Any(i => Vehicle.Parts[i].Stowed.Contains(s))).Sum(s => s.Mass);
+            yield return (joint, piece, PieceProperties(past).Mass + leaning);
+        }
+    }
+
+    /// <summary>The study of a rocket in which something has failed, on the same day.</summary>
+    internal Study Failing(Rocket rocket, Motor motor, ResultCache kept) => new(rocket, motor, Day with { Motor = motor }, Missing, kept, IsSample);
+
+    private ValueList<FailureOutcome> FlyFailures()
+    {
+        Failure[] failures = [Failure.None, .. Rocket.Failures];
+        var kept = NewFailureCache();
+        var outcomes = new FailureOutcome[failures.Length];
+        Parallel.For(0, failures.Length, i => outcomes[i] = new FailureFlight(this, failures[i], kept).Outcome);
+        return outcomes.ToValueList();
+    }
+
+    // Knows the aerodynamics and the climb of the flight as planned, which nearly every failure shares.
+    private ResultCache NewFailureCache()
+    {
+        var kept = new ResultCache(FailuresKept);
+        kept.Get(Shape, _ => Aero);
+        var climbing = Inputs(Plan).Climbing;
+        kept.Get(climbing, c => cache.Get(c, i => i.Climb(Aero)));
+        return kept;
+    }
+}

@@ -1,0 +1,317 @@
+using Scribeline.Engine.Design;
+using Scribeline.Engine.Flight;
+using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Questions;
+using Scribeline.Engine.Resolving;
+using Scribeline.Engine.Tables;
+using Scribeline.Store;
+using UnitsNet;
+using Scalar = Scribeline.Engine.Numerics.Scalar;
+
+namespace Scribeline.App.Tests.Examples;
+
+/// <summary>Failures flown in full, against hand computations and against what must be true of any of them.</summary>
+public class FailureTests
+{
+    private const double G = 9.80665, AirConstant = 287.053;
+
+    private static readonly Study Heron = Example.Nominal("night-heron");
+
+    private static FailureOutcome Row(Study study, string name) => study.FailureOutcomes.Single(o => o.Failure.Name == name);
+
+    private static FailureOutcome Row(string name) => Row(Heron, name);
+
+    private static RocketDesign Design(string example) => DesignFile.Read(Path.Combine(AppContext.BaseDirectory, "examples", example)).Design!;
+
+    private static Study Changed(Func<RocketDesign, RocketDesign> change) => Studies.Of(change(Design("night-heron"))).Nominal!;
+
+    private static Measure<T> M<T>(string text)
+        where T : struct, IQuantity => Measure.Read<T>(text).Value!;
+
+    private static double Value(Answer answer, string finding) => answer.Findings.Single(f => f.Name.StartsWith(finding, StringComparison.Ordinal)).Value;
+
+    private static Answer Ask(Study study) => Questionnaire.Named("if-it-fails")!.Ask(study);
+
+    [Theory]
+    [MemberData(nameof(Example.Names), MemberType = typeof(Example))]
+    public void Every_failure_differs_from_the_plan_in_what_it_names_and_nothing_else(string example)
+    {
+        var study = Example.Nominal(example);
+        var rocket = study.Rocket;
+        Assert.Equal(rocket, FailedRocket.Of(rocket, Failure.None, study.PinTemperature));
+        Assert.InRange(rocket.Failures.Count, 10, 20);
+        foreach (var f in rocket.Failures)
+        {
+            Assert.True(f.Things > 0, f.Name);
+            Assert.False(string.IsNullOrWhiteSpace(f.Source), f.Name);
+            var failed = FailedRocket.Of(rocket, f, study.PinTemperature);
+            Assert.Equal(rocket, failed with { Firings = rocket.Firings, Separation = rocket.Separation });
+            Assert.Equal(rocket.Separation, failed.Separation with { Joints = rocket.Separation.Joints, Charges = rocket.Separation.Charges });
+            Assert.Equal(!f.StrongestPins, failed.Separation.Joints.Equals(rocket.Separation.Joints));
+            Assert.Equal(f.Powder == 1 && f.Together.Count == 0, failed.Separation.Charges.Equals(rocket.Separation.Charges));
+            Assert.Equal(f.Dead.Count + f.Unfired.Count + f.Unopened.Count + f.LetsGo.Count + f.Together.Count == 0 && f.Late == 0, failed.Firings.Equals(rocket.Firings));
+            Assert.Equal(!f.ChangesMotor, ReferenceEquals(study.Motor, f.Of(study.Motor)));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Example.Names), MemberType = typeof(Example))]
+    public void Where_nothing_fails_it_is_the_flight_as_planned(string example)
+    {
+        var study = Example.Nominal(example);
+        var outcome = study.FailureOutcomes[0];
+        if (outcome.Events.All(e => e.What.EndsWith("opens", StringComparison.Ordinal)))
+        {
+            Assert.Equal(study.Flight.Landings, outcome.Pieces.Select(p => p.Landing).Distinct());
+            var soft = Questionnaire.Named("lands-soft")!.Ask(study);
+            Assert.All(outcome.Pieces, p => Assert.Equal(Value(soft, $"{p.Name}: energy at its descent rate"), p.Energy, 1e-9));
+        }
+        else
+        {
+            // A joint or cord that does not last is told even as planned.
+            Assert.NotEmpty(outcome.Broken);
+        }
+    }
+
+    [Fact]
+    public void One_failure_flown_alone_is_its_row_of_the_table()
+    {
+        var alone = Heron.Fail(Heron.Rocket.Failures.Single(f => f.Name == "Main does not open"));
+        Assert.Equal(Row("Main does not open").Pieces, alone.Pieces);
+        Assert.Equal(Row("Main does not open").Judged, alone.Judged);
+    }
+
+    // Integrated here by the classical fourth-order Runge-Kutta method in the plane of the flight, without attitude, Earth's turning or wind
+    // aloft, in air by the hydrostatic equation: what a dive needs. The drag coefficient is the table's at no incidence.
+    [Fact]
+    public void A_dive_against_an_independent_integration_of_a_falling_body()
+    {
+        var study = Changed(d => d with { Weather = new(null, d.Weather!.Value! with { WindSpeed = null, WindFrom = null, Gust = null, Layers = [] }) });
+        var dive = Assert.Single(Row(study, "Every altimeter dead").Pieces);
+        var top = study.Flight.Apogee!;
+        double mass = top.Mass, area = study.Aero.ReferenceArea, ground = study.Air.Elevation;
+        double[] y = [0, top.Height, Math.Sqrt((top.Velocity.X * top.Velocity.X) + (top.Velocity.Y * top.Velocity.Y)), 0];
+        const double Step = 0.01;
+        while (y[1] > 0)
+        {
+            var a = Rate(y);
+            var b = Rate(Moved(a, Step / 2));
+            var c = Rate(Moved(b, Step / 2));
+            var e = Rate(Moved(c, Step));
+            y = [.. y.Select((x, i) => x + (Step / 6 * (a[i] + (2 * b[i]) + (2 * c[i]) + e[i])))];
+        }
+
+        // Nose first, a rocket swings a little and so falls a little slower than a body without attitude: two parts in a hundred.
+        Assert.Equal(-y[3], dive.Landing.DescentRate, 0.02 * -y[3]);
+        Assert.Equal(0.5 * mass * y[3] * y[3], dive.Energy, 0.04 * dive.Energy);
+        Assert.Equal("Night Heron", dive.Name);
+
+        double[] Moved(double[] rate, double step) => [.. y.Select((x, i) => x + (step * rate[i]))];
+
+        double[] Rate(double[] s)
+        {
+            var warm = study.Air.Temperature - (0.0065 * s[1]);
+            var pressure = study.Air.StationPressure * Math.Pow(warm / study.Air.Temperature, G / (AirConstant * 0.0065));
+            var density = pressure / (AirConstant * warm);
+            double speed = Math.Sqrt((s[2] * s[2]) + (s[3] * s[3])), sound = Math.Sqrt(1.4 * AirConstant * warm);
+            var viscosity = 1.458e-6 * Math.Pow(warm, 1.5) / (warm + 110.4);
+            double drag = study.Aero.At<Scalar>(speed / sound, 0, density * speed / viscosity, 0).Axial;
+            var k = density * drag * area * speed / (2 * mass);
+            return [s[2], s[3], -k * s[2], (-k * s[3]) - G];
+        }
+    }
+
+    // v² = 2 m g/(ρ CdS) with the drag areas typed by hand from the design: 1.05 on 66 in for the main, 0.75 on 18 in for the drogue,
+    // bodies 0.66 d L (half of it for the nose) and fins 1.1 A/π each; ρ of moist air from 28.55 inHg, 74 °F and 45 % (e 1.29 kPa).
+    [Theory]
+    [InlineData("Drogue does not open", 1.05, 66)]
+    [InlineData("Main does not open", 0.75, 18)]
+    public void The_steady_speed_under_one_canopy_by_hand(string failure, double coefficient, double inches)
+    {
+        const double Inch = 0.0254;
+        var canopy = coefficient * Math.PI / 4 * inches * Inch * inches * Inch;
+        var bodies = 0.66 * 3.12 * Inch * Inch * ((15 / 2.0) + 20 + 1 + 36);
+        var fins = 3 * 1.1 / Math.PI * (8.5 + 3.25) / 2 * 4 * Inch * Inch;
+        var density = (28.55 * 3386.389 - (0.378 * 1290)) / (AirConstant * (273.15 + ((74 - 32) / 1.8)));
+        var piece = Row(failure).Pieces[0];
+        var mass = piece.Landing.Mass;
+        var byHand = Math.Sqrt(2 * mass * G / (density * (canopy + bodies + fins)));
+        Assert.Equal(byHand, piece.Landing.DescentRate, 0.01 * byHand);
+        Assert.All(Row(failure).Pieces, p => Assert.Equal(0.5 * p.Mass * byHand * byHand, p.Energy, 0.02 * p.Energy));
+    }
+
+    // Layer time of an exponential atmosphere, t = (2H/v0)(1 - exp(-h/2H)), H 10.4 km: a fit good to a few parts in a hundred.
+    [Fact]
+    public void A_main_from_apogee_takes_its_time()
+    {
+        var piece = Row("Main joint opens at apogee").Pieces[0];
+        var byHand = 2 * 10_400 / piece.Landing.DescentRate * (1 - Math.Exp(-Heron.Flight.Apogee!.Height / (2 * 10_400)));
+        Assert.Equal(byHand, piece.Landing.At.Time - Heron.Flight.Apogee.Time, 0.03 * byHand);
+    }
+
+    // In a wind alike at every height a canopy goes with it: the drift is the wind times the time, and twice the wind drifts twice as far.
+    [Theory]
+    [InlineData("Main joint opens at apogee")]
+    [InlineData("As planned")]
+    public void Drift_is_linear_in_a_uniform_wind(string failure)
+    {
+        var (calm, light, fresh) = (Drift(0), Drift(3), Drift(6));
+        Assert.Equal(2 * (light.Drift - calm.Drift), fresh.Drift - calm.Drift, 0.02 * fresh.Drift);
+        Assert.Equal(6 * fresh.Time, fresh.Drift - calm.Drift, 0.03 * fresh.Drift);
+
+        (double Drift, double Time) Drift(double wind)
+        {
+            LayerDesign Layer(string height) => new() { Height = M<Length>(height), WindSpeed = M<Speed>($"{wind} m/s"), WindFrom = M<Angle>("270 deg") };
+            var study = Changed(d => d with { Weather = new(null, d.Weather!.Value! with { WindSpeed = M<Speed>($"{wind} m/s"), WindFrom = M<Angle>("270 deg"), MeasuredAt = M<Length>("2 m"), Gust = null, Layers = [Layer("3 m"), Layer("4000 m")] }) });
+            var (landing, top) = (Row(study, failure).Pieces[0].Landing, study.Flight.Apogee!);
+            return (landing.East - top.Position.X, landing.At.Time - top.Time);
+        }
+    }
+
+    // Free fall past apogee: the vertical speed grows by g t, the horizontal one stays, drag takes next to nothing of so slow a rocket.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void A_late_charge_meets_the_airspeed_of_a_fall(double late)
+    {
+        var opens = Heron.Fail(new Failure("Late", "test") { Late = late }).Events.First(e => e.What == "Drogue opens");
+        var top = Heron.Flight.Apogee!;
+        var byHand = Math.Sqrt((top.Airspeed * top.Airspeed) + (G * late * G * late));
+        Assert.Equal(top.Time + late, opens.Time, 1e-6);
+        Assert.Equal(byHand, opens.Airspeed, 0.03 * byHand);
+    }
+
+    [Fact]
+    public void Powder_too_weak_for_every_joint_ends_as_every_altimeter_dead()
+    {
+        var outcome = Heron.Fail(new Failure("Damp powder", "test") { Powder = 0.02 });
+        Assert.Equal(Row("Every altimeter dead").Pieces, outcome.Pieces);
+        Assert.Empty(outcome.Unburnt);
+        Assert.Equal(4, outcome.Events.Count(e => e.What.Contains("stays shut", StringComparison.Ordinal)));
+        Assert.False(outcome.WithinLimits);
+    }
+
+    [Fact]
+    public void Charges_that_burn_together_are_one_of_their_sum()
+    {
+        var failure = Heron.Rocket.Failures.Single(f => f.Name == "Drogue charges at once");
+        var failed = FailedRocket.Of(Heron.Rocket, failure, Heron.PinTemperature);
+        var one = failed.Separation.Charges.Single(c => c.Name == "Drogue A and Drogue B");
+        Assert.Equal(Heron.Rocket.Separation.Charges.Where(c => c.Name.StartsWith("Drogue", StringComparison.Ordinal)).Sum(c => c.Mass), one.Mass);
+        Assert.Equal(["Primary: Drogue A and Drogue B", "Primary: Main A", "Backup: Main B"], failed.Firings.Select(f => f.Name));
+
+        // Harder on everything than either alone: the pins of the main have less in hand than as planned.
+        double Hold(FailureOutcome o) => o.Judged.Single(f => f.Name == "Nose to Payload may be jerked open").Value;
+        Assert.True(Hold(Row("Drogue charges at once")) < Hold(Row("As planned")));
+        Assert.Contains(Row("Drogue charges at once").Judged, f => f.Limit!.Id == "bursts-nothing.margin");
+    }
+
+    [Fact]
+    public void A_cord_that_breaks_lets_the_pieces_fall_apart()
+    {
+        var study = Changed(d => d with { Stowed = d.Stowed.Select(s => s.Cord is { Name: "Lower harness" } c ? s with { Cord = c with { Strength = M<Force>("60 N"), Stretch = M<Ratio>("20 %") } } : s).ToValueList() });
+        var planned = study.FailureOutcomes[0];
+        Assert.Contains(planned.Events, e => e.What == "Lower harness breaks as it runs out after Drogue A");
+        Assert.True(planned.Pieces.Select(p => p.Landing.Body).Distinct().Count() > 1);
+        Assert.Contains(planned.Broken, f => f.Name == "Lower harness may break");
+        Assert.Contains(Ask(study).Notes, n => n.StartsWith("As planned, without any failure, it breaks limits already", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Pins_too_weak_for_the_jerk_bring_the_main_out_at_apogee()
+    {
+        var study = Changed(d => d with { Joints = [d.Joints[0] with { Fit = null, Pins = d.Joints[0].Pins! with { Count = 1, Clock = [], FromEdge = [], Strength = M<Force>("5 N") } }, .. d.Joints.Skip(1)] });
+        var planned = study.FailureOutcomes[0];
+        Assert.Contains(planned.Events, e => e.What.StartsWith("Nose to Payload is jerked open", StringComparison.Ordinal));
+        Assert.Equal(Row(study, "Main joint opens at apogee").Pieces[0].Landing.At.Time, planned.Pieces[0].Landing.At.Time, 1);
+        Assert.Equal(Verdict.Stop, planned.Verdict);
+    }
+
+    [Fact]
+    public void A_main_that_opens_in_a_dive_is_lost_with_a_weak_cord()
+    {
+        var study = Changed(d => d with { Stowed = d.Stowed.Select(s => s.Cord is { Name: "Upper harness" } c ? s with { Cord = c with { Strength = M<Force>("3 kN") } } : s).ToValueList() });
+        var row = Row(study, "No drogue charge");
+        Assert.Contains(row.Events, e => e.What == "Main opens and breaks Upper harness; it is taken as lost" && e.Force > 3000);
+        Assert.False(row.WithinLimits);
+        Assert.True(row.Hardest!.Landing.DescentRate > 2 * Row("Drogue does not open").Hardest!.Landing.DescentRate);
+    }
+
+    [Fact]
+    public void Without_a_backup_a_dead_altimeter_is_a_stop()
+    {
+        var study = Changed(d => d with { Firing = [d.Firing[0]], Charges = d.Charges.Where(c => c.Name.EndsWith('A')).ToValueList() });
+        var answer = Ask(study);
+        Assert.Equal(Verdict.Stop, answer.Verdict);
+        Assert.Equal(1, Value(answer, "altimeters whose death alone breaks a limit"));
+        Assert.DoesNotContain(study.Rocket.Failures, f => f.Name is "Every altimeter dead" or "Drogue charges at once" or "Main charges at once");
+        Assert.Equal(1, Row(study, "No main charge").Failure.Things);
+        Assert.Equal(["Drogue A", "Main A"], Row(study, "Primary dead").Unburnt);
+    }
+
+    [Fact]
+    public void A_hot_motor_is_as_strong_and_quicker()
+    {
+        foreach (var name in new[] { "Hot motor", "Cold motor" })
+        {
+            var failure = Heron.Rocket.Failures.Single(f => f.Name == name);
+            var motor = failure.Of(Heron.Motor);
+            Assert.Equal(Heron.Motor.Curve.TotalImpulse, motor.Curve.TotalImpulse, 1e-9 * motor.Curve.TotalImpulse);
+            Assert.Equal(failure.BurnTime * Heron.Motor.Curve.BurnTime, motor.Curve.BurnTime, 1e-9);
+            Assert.Contains(Row(name).Judged, f => f.Limit!.Id == "rail-exit.speed");
+        }
+
+        double Exit(string name) => Row(name).Judged.Single(f => f.Limit!.Id == "rail-exit.speed").Value;
+        Assert.True(Exit("Hot motor") > Exit("Cold motor"));
+    }
+
+    [Fact]
+    public void A_builders_own_failure_is_flown_with_the_others()
+    {
+        var study = Changed(d => d with
+        {
+            Failures =
+            [
+                new() { Name = "Backup dead and main tangled", Dead = ["Backup"], Unopened = ["Main"], Source = "asked for by the club" },
+                new() { Name = "Payload lets go", LetsGo = [new() { Between = ["Payload", "Bay"], When = MomentWord.Burnout, After = M<Duration>("2 s") }] },
+            ],
+        });
+        var own = Row(study, "Backup dead and main tangled");
+        Assert.Equal(2, own.Failure.Things);
+        Assert.Equal(Row("Main does not open").Hardest!.Landing.DescentRate, own.Hardest!.Landing.DescentRate, 1e-6);
+        Assert.Equal(["Drogue B", "Main B"], own.Unburnt);
+
+        // No cord ties the payload to the bay: the two come down apart, with the drogue on one of them.
+        var apart = Row(study, "Payload lets go");
+        Assert.True(apart.Pieces.Select(p => p.Landing.Body).Distinct().Count() == 2);
+        Assert.All(Ask(study).Tables.Take(3), t => Assert.Contains(t.Rows, r => r.Cells[0].Words == "Payload lets go"));
+    }
+
+    [Fact]
+    public void A_name_of_the_standard_set_is_refused()
+    {
+        var design = Design("night-heron") with { Failures = [new() { Name = "hot motor", Dead = ["Backup"], At = "failures[0]" }] };
+        Assert.Contains(Studies.Of(design).Problems, p => p.At == "failures[0].name" && p.Suggestion == "Give it a name of its own.");
+    }
+
+    [Theory]
+    [MemberData(nameof(Example.Names), MemberType = typeof(Example))]
+    public void The_table_tells_what_the_answer_counts(string example)
+    {
+        var study = Example.Nominal(example);
+        var answer = Ask(study);
+        var endings = answer.Tables[0];
+        Assert.Equal(study.Rocket.Failures.Count + 1, endings.Rows.Count);
+        Assert.All(answer.Tables, t => Assert.All(t.Rows, r => Assert.Equal(t.Columns.Count, r.Cells.Count)));
+        var singles = study.FailureOutcomes.Where(o => o.Failure.Things == 1).ToArray();
+        Assert.Equal(singles.Count(o => o.Verdict is Verdict.Clear or Verdict.Watch), answer.Findings[0].Value);
+        Assert.EndsWith($", of {singles.Length}", answer.Findings[0].Name, StringComparison.Ordinal);
+        Assert.Equal(singles.Max(o => o.Hardest!.Energy), Value(answer, "hardest landing after one failure"));
+        Assert.Contains(answer.Notes, n => n.Contains("fin lost is out of scope", StringComparison.Ordinal));
+        Assert.Equal(study.FailureOutcomes.Sum(o => o.Pieces.Count), answer.Tables[2].Rows.Count);
+    }
+
+    [Fact]
+    public void The_standard_set_names_its_sources() => Assert.All(StandardFailure.All, f => Assert.False(string.IsNullOrWhiteSpace(f.Source)));
+}
