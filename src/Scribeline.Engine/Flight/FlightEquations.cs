@@ -75,6 +75,26 @@ internal readonly struct FlightEquations<TModel>(TModel model)
             loads.TestThrust);
     }
 
+    /// <summary>A dive: the nose into the air whatever the rocket would do, so that nothing acts but drag and weight.</summary>
+    public FlightState<Scalar> Dive(double time, in FlightState<Scalar> s)
+    {
+        FlightState<Scalar> aligned = IntoTheAir(s);
+        Vector3<Scalar> acceleration = Acceleration<Scalar>(aligned, Loads<Scalar>(time, aligned, 0));
+        return new(s.Velocity, acceleration, new(0, 0, 0, 0), Vector3<Scalar>.Zero, 0);
+    }
+
+    /// <summary>A state with the nose along its motion through the air, not turning.</summary>
+    public FlightState<Scalar> IntoTheAir(in FlightState<Scalar> s)
+    {
+        Vector3<Scalar> through = s.Velocity - model.Wind<Scalar>(s.Position.Z);
+        double level = Math.Sqrt((through.X * through.X) + (through.Y * through.Y));
+        return s with
+        {
+            Attitude = RailAttitude.Of(Math.Atan2(through.Z, level), Math.Atan2(through.X, through.Y), 0),
+            Rate = Vector3<Scalar>.Zero,
+        };
+    }
+
     /// <summary>Acceleration of the centre of mass in free flight, east, north, up, m/s².</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Vector3<T> Acceleration<T>(in FlightState<T> s, in FlightLoads<T> loads)

@@ -35,7 +35,7 @@ public sealed record FlightInputs(
     public FlightOptions Options { get; init; } = FlightOptions.Nominal;
 
     /// <summary>What decides the climb to apogee alone, whatever opens there or later: flights that differ in nothing else share it.</summary>
-    public FlightInputs Climbing => this with { Recovery = RecoveryPlan.Ballistic, Options = Options with { Extent = FlightExtent.Apogee } };
+    public FlightInputs Climbing => this with { Recovery = RecoveryPlan.Ballistic, Options = Options with { Extent = FlightExtent.Apogee, NoseFirst = false } };
 
     /// <summary>The climb to apogee, to be gone on from by <see cref="Fly(AeroTable?, Climb)"/>.</summary>
     /// <param name="aerodynamics">As for <see cref="Fly(AeroTable?)"/>.</param>

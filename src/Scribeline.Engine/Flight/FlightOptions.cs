@@ -14,6 +14,12 @@ public sealed record FlightOptions(
     bool Coriolis = true,
     int MaximumSteps = 20_000)
 {
+    /// <summary>
+    /// Whether a rocket that is still whole at apogee dives from there, its nose held into the air. Left to itself it may fall flat, which
+    /// is gentler and cannot be relied on.
+    /// </summary>
+    public bool NoseFirst { get; init; }
+
     /// <summary>One flight, looked at closely: relative tolerance 1e-8.</summary>
     public static FlightOptions Nominal { get; } = new();
 

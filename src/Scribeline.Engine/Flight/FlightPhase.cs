@@ -18,6 +18,9 @@ public enum FlightPhase
     /// <summary>Free and whole, motor burnt out: up, over and, where nothing opens, down.</summary>
     Coast,
 
+    /// <summary>Whole and past apogee, its nose held into the air: see <see cref="FlightOptions.NoseFirst"/>.</summary>
+    Dive,
+
     /// <summary>In pieces or under canopies.</summary>
     Descent,
 }

@@ -12,7 +12,7 @@ internal static class SampleMaker
         where TModel : struct, IFlightModel
     {
         FlightState<Scalar> s = FlightState<Scalar>.Read(MemoryMarshal.Cast<double, Scalar>(y));
-        s = s with { Attitude = s.Attitude.Normalised() };
+        s = phase == FlightPhase.Dive ? equations.IntoTheAir(s) : s with { Attitude = s.Attitude.Normalised() };
         FlightLoads<Scalar> loads = equations.Loads<Scalar>(time, s, burning ? 1 : 0);
         double x = loads.Mass.Station, d = equations.Model.Calibre, area = equations.Model.Area, v = loads.Airspeed;
         FlightCoefficients<Scalar> c = loads.Coefficients;

@@ -46,6 +46,7 @@ internal sealed class WholeFlight<TModel>
         climb.y.CopyTo(y, 0);
         (phase, burning, forwardExit, Time, ApogeePassed) = (climb.phase, climb.burning, climb.forwardExit, climb.Time, climb.ApogeePassed);
         Plan.KnowApogee(Time, log.Apogee!.AltimeterHeight);
+        if (options.NoseFirst && !burning) phase = FlightPhase.Dive;
     }
 
     /// <summary>What has not fired.</summary>
@@ -81,7 +82,7 @@ internal sealed class WholeFlight<TModel>
 
     private int Mark => WholeTrack<TModel>.Mark(phase, burning);
 
-    private bool Free => phase is FlightPhase.Boost or FlightPhase.Coast;
+    private bool Free => phase is FlightPhase.Boost or FlightPhase.Coast or FlightPhase.Dive;
 
     /// <summary>Puts the rocket on the rail with the motor lit.</summary>
     public void Ignite(Quaternion<Scalar> attitude)
@@ -217,6 +218,7 @@ internal sealed class WholeFlight<TModel>
         log.Add(FlightEventKind.Apogee, "apogee", 0, log.Apogee);
         ApogeePassed = true;
         Plan.KnowApogee(Time, log.Apogee.AltimeterHeight);
+        if (options.NoseFirst && !burning) phase = FlightPhase.Dive;
         return options.Extent == FlightExtent.Apogee;
     }
 

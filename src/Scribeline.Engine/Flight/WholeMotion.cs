@@ -38,6 +38,7 @@ internal readonly record struct WholeMotion<TModel>(
             FlightPhase.OnRail => RailEquations.Guided<Scalar, TModel>(Equations, time, s, burning, Rail.Friction),
             FlightPhase.Pivoting => RailEquations.Pivoting<Scalar, TModel>(
                 Equations, time, s, burning, Rail.Friction, Rail.Direction, Rail.AftGuide),
+            FlightPhase.Dive => Equations.Dive(time, s),
             _ => Equations.Free<Scalar>(time, s, burning),
         };
         change.Write(MemoryMarshal.Cast<double, Scalar>(rate));

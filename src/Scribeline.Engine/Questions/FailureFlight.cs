@@ -1,4 +1,3 @@
-using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Flight;
 using Scribeline.Engine.Motors;
 using Scribeline.Engine.Quantities;
@@ -13,6 +12,9 @@ namespace Scribeline.Engine.Questions;
 /// </summary>
 internal sealed class FailureFlight
 {
+    // Time after apogee in which a nose comes down, s, and incidence beyond which it has not, rad: assumptions.
+    private const double Settling = 3, MostIncidence = 0.5;
+
     private readonly Study planned;
     private readonly Failure failure;
     private readonly ResultCache kept;
@@ -23,6 +25,7 @@ internal sealed class FailureFlight
     private readonly List<ChargeLoad> opening = [];
     private readonly HashSet<string> inVain = [];
     private Study study;
+    private bool noseFirst;
 
     public FailureFlight(Study planned, Failure failure, ResultCache kept)
     {
@@ -39,12 +42,13 @@ internal sealed class FailureFlight
 
     public FailureOutcome Outcome { get; }
 
-    private Study Flown(Rocket rocket) => planned.Failing(rocket, motor, kept);
+    private Study Flown(Rocket rocket) => planned.Failing(rocket, motor, kept, noseFirst);
 
     /// <summary>The first thing that follows and is not in the rocket yet; null where the flight is as it would be.</summary>
     private (FailureEvent Event, Rocket Rocket)? Next()
     {
         var rocket = study.Rocket;
+        if (Flat() is { } flat) return flat;
         HashSet<int> opened = [];
 
         // What was found before the first thing that follows stays true of the next flight.
@@ -66,6 +70,18 @@ internal sealed class FailureFlight
         var silent = rocket.Firings.FirstOrDefault(f => !opened.Contains(f.Joint));
         if (silent is null || study.Flight.Failure != FlightFailure.None) return null;
         return (At(study.Flight.Landings.MaxBy(l => l.At.Time)?.At, $"{silent.Name} has not fired before the ground"), Without(rocket, silent));
+    }
+
+    // A rocket left whole after apogee may settle crosswise to the air in this model, and fall a fifth as fast as in a dive. Nothing holds it
+    // there in truth, so it is flown nose first.
+    private (FailureEvent Event, Rocket Rocket)? Flat()
+    {
+        var whole = study.Flight.Bodies[0];
+        if (noseFirst || study.Flight.Apogee is not { } apogee || whole.End < apogee.Time + Settling) return null;
+        var last = study.Flight.At(whole.End);
+        if (last.AngleOfAttack < MostIncidence) return null;
+        noseFirst = true;
+        return (At(apogee, "may fall flat from here; flown nose first, which is harder"), study.Rocket);
     }
 
     /// <summary>What follows from a firing: its joint stays shut, its cord breaks, or the jerk opens another joint.</summary>

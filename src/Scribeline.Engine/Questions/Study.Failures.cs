@@ -45,7 +45,14 @@ public sealed partial class Study
     }
 
     /// <summary>The study of a rocket in which something has failed, on the same day.</summary>
-    internal Study Failing(Rocket rocket, Motor motor, ResultCache kept) => new(rocket, motor, Day with { Motor = motor }, Missing, kept, IsSample);
+    /// <param name="rocket">The failed rocket.</param>
+    /// <param name="motor">Its motor.</param>
+    /// <param name="kept">Where its results are kept.</param>
+    /// <param name="noseFirst">Whether it dives where nothing opens at apogee, see <see cref="FlightOptions.NoseFirst"/>.</param>
+    internal Study Failing(Rocket rocket, Motor motor, ResultCache kept, bool noseFirst) =>
+        new(rocket, motor, Day with { Motor = motor }, Missing, kept, IsSample) { NoseFirst = noseFirst };
+
+    private bool NoseFirst { get; init; }
 
     private ValueList<FailureOutcome> FlyFailures()
     {

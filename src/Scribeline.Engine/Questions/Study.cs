@@ -218,7 +218,7 @@ public sealed partial class Study
         Shape, Vehicle.History(Vehicle.Whole, MotorLoad), Motor, Air, new AirMotion(Day.Wind, Day.Turbulence), Day.Latitude ?? MidLatitude, Rail, recovery)
     {
         Factors = new(Drag: Rocket.DragScale),
-        Options = (IsSample ? FlightOptions.OneOfMany : FlightOptions.Nominal) with { Coriolis = Day.Latitude is not null },
+        Options = (IsSample ? FlightOptions.OneOfMany : FlightOptions.Nominal) with { Coriolis = Day.Latitude is not null, NoseFirst = NoseFirst },
     };
 
     private FlightResult Fly(RecoveryPlan recovery) =>

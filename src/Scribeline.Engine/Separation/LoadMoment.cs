@@ -34,7 +34,7 @@ public readonly record struct LoadMoment(
     // In free flight it is what the accelerometer misses of the thrust; on the rail, where friction is felt too, it comes from the drag.
     private static double AxialOf(FlightSample s)
     {
-        if (s.Phase is FlightPhase.Boost or FlightPhase.Coast) return s.Thrust - (s.Mass * s.ProperAcceleration.X);
+        if (s.Phase is FlightPhase.Boost or FlightPhase.Coast or FlightPhase.Dive) return s.Thrust - (s.Mass * s.ProperAcceleration.X);
         double along = Math.Cos(s.AngleOfAttack), across = Math.Sin(s.AngleOfAttack);
         return along > 0.2 ? (s.Drag - (s.NormalForce * across)) / along : 0;
     }
