@@ -11,17 +11,30 @@ internal static partial class OutlinedSvg
     private static readonly XNamespace Space = "http://www.w3.org/2000/svg";
 
     /// <summary>The picture with outlines for letters, a size that scales, and a title and description to be read aloud.</summary>
-    public static string From(string svg, string title, string description, int width, int height)
+    public static string From(string svg, string title, string description, int width, int height) =>
+        Outlined(svg, title, description, string.Create(CultureInfo.InvariantCulture, $"0 0 {width} {height}"), HundredthsOnly());
+
+    /// <summary>The same for a sheet drawn in millimetres, at its true size and to a thousandth of a millimetre.</summary>
+    public static string InMillimetres(string svg, string title, string description, double width, double height)
+    {
+        var box = string.Create(CultureInfo.InvariantCulture, $"0 0 {width:0.###} {height:0.###}");
+        var root = XDocument.Parse(Outlined(svg, title, description, box, ThousandthsOnly())).Root!;
+        root.SetAttributeValue("width", string.Create(CultureInfo.InvariantCulture, $"{width:0.###}mm"));
+        root.SetAttributeValue("height", string.Create(CultureInfo.InvariantCulture, $"{height:0.###}mm"));
+        return root.ToString(SaveOptions.DisableFormatting) + "\n";
+    }
+
+    private static string Outlined(string svg, string title, string description, string box, Regex finer)
     {
         var root = XDocument.Parse(svg).Root!;
         foreach (var text in root.Descendants(Space + "text").ToList()) text.ReplaceWith(Outline(text));
         Renumber(root);
         foreach (var drawn in root.Descendants().Attributes().Where(a => a.Name == "d" || a.Name == "points"))
         {
-            drawn.Value = LongFractions().Replace(drawn.Value, "$1");
+            drawn.Value = finer.Replace(drawn.Value, "$1");
         }
 
-        root.SetAttributeValue("viewBox", $"0 0 {width} {height}");
+        root.SetAttributeValue("viewBox", box);
         root.SetAttributeValue("role", "img");
         root.AddFirst(new XElement(Space + "title", title), new XElement(Space + "desc", description));
         return root.ToString(SaveOptions.DisableFormatting).Replace("><", ">\n<", StringComparison.Ordinal) + "\n";
@@ -47,7 +60,7 @@ internal static partial class OutlinedSvg
         var y = Numbers(text.Attribute("y"));
         var words = text.Value.Trim();
         using var path = font.GetTextPath(words, new SKPoint(x[0], y[0]));
-        var outline = new XElement(Space + "path", new XAttribute("d", path.ToSvgPathData()));
+        var outline = new XElement(Space + "path", new XAttribute("d", HundredthsOnly().Replace(path.ToSvgPathData(), "$1")));
         foreach (var name in new[] { "fill", "fill-opacity", "transform", "opacity" })
         {
             if (text.Attribute(name) is { } kept) outline.Add(new XAttribute(kept));
@@ -58,7 +71,10 @@ internal static partial class OutlinedSvg
 
     // A two-hundredth of a pixel is finer than anybody sees; more would make the file several times as long.
     [GeneratedRegex(@"(\.\d\d)\d+")]
-    private static partial Regex LongFractions();
+    private static partial Regex HundredthsOnly();
+
+    [GeneratedRegex(@"(\.\d\d\d)\d+")]
+    private static partial Regex ThousandthsOnly();
 
     private static float[] Numbers(XAttribute? attribute) =>
     [

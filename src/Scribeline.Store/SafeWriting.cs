@@ -12,14 +12,26 @@ public static class SafeWriting
     /// <exception cref="UnauthorizedAccessException">The folder or the file is protected; the old file is untouched.</exception>
     public static void Write(string path, string text)
     {
+        byte[] content = Encoding.UTF8.GetBytes(text);
+        Write(path, target => HasMark(target) ? [0xEF, 0xBB, 0xBF, .. content] : content);
+    }
+
+    /// <summary>Writes bytes the same way.</summary>
+    /// <param name="path">The file; a link is followed to the file it leads to.</param>
+    /// <param name="content">All of it.</param>
+    /// <exception cref="IOException">The disk is full or the folder cannot be written; the old file is untouched.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder or the file is protected; the old file is untouched.</exception>
+    public static void Write(string path, byte[] content) => Write(path, _ => content);
+
+    private static void Write(string path, Func<string, byte[]> content)
+    {
         var target = (File.Exists(path) ? File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName : null) ?? Path.GetFullPath(path);
         var beside = Path.Combine(Path.GetDirectoryName(target)!, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}.new");
         try
         {
             using (var stream = new FileStream(beside, FileMode.CreateNew, FileAccess.Write, FileShare.None))
             {
-                if (HasMark(target)) stream.Write([0xEF, 0xBB, 0xBF]);
-                stream.Write(Encoding.UTF8.GetBytes(text));
+                stream.Write(content(target));
                 stream.Flush(flushToDisk: true);
             }
 

@@ -52,14 +52,16 @@ internal static class CommandLine
         var answer = new AnswerCommand(screen).Command;
         var fly = new FlyCommand(screen).Command;
         var check = new CheckCommand(screen).Command;
+        var templates = new TemplatesCommand(screen).Command;
         var create = new NewCommand(screen).Command;
-        var root = new RootCommand(About) { open, answer, fly, check, create };
+        var root = new RootCommand(About) { open, answer, fly, templates, check, create };
         var examples = new Dictionary<Command, string>
         {
             [root] = Examples,
             [open] = OpenCommand.Examples,
             [answer] = AnswerCommand.Examples,
             [fly] = FlyCommand.Examples,
+            [templates] = TemplatesCommand.Examples,
             [check] = CheckCommand.Examples,
             [create] = NewCommand.Examples,
         };

@@ -50,8 +50,8 @@ internal sealed class FlyCommand
         }
 
         var flight = study.Flight;
-        if (parsed.GetValue(csv) is { } csvFile && !WriteFile(csvFile, Encoding.UTF8.GetBytes(FlightCsv.Of(flight)))) return ExitCode.Input;
-        if (parsed.GetValue(plot) is { } plotFile && !WriteFile(plotFile, Drawn(plotFile, flight, new PlotStyle(Inch: study.Rocket.Inch)))) return ExitCode.Input;
+        if (parsed.GetValue(csv) is { } csvFile && !OutputFile.Write(screen, csvFile, Encoding.UTF8.GetBytes(FlightCsv.Of(flight)))) return ExitCode.Input;
+        if (parsed.GetValue(plot) is { } plotFile && !OutputFile.Write(screen, plotFile, Drawn(plotFile, flight, new PlotStyle(Inch: study.Rocket.Inch)))) return ExitCode.Input;
 
         if (asJson) screen.Output.Write(JsonText.Of(FlightJson.Of(study.Rocket.Name, opened.File, flight)));
         else new FlightPage(screen.OpenPage(), study.Rocket.Inch).Write(study.Rocket.Name, opened.File, flight);
@@ -62,19 +62,5 @@ internal sealed class FlyCommand
     {
         var height = FlightPlot.Height(flight);
         return path.EndsWith(".png", StringComparison.OrdinalIgnoreCase) ? PlotDrawing.Png(height, style) : Encoding.UTF8.GetBytes(PlotDrawing.Svg(height, style));
-    }
-
-    private bool WriteFile(string path, byte[] content)
-    {
-        try
-        {
-            File.WriteAllBytes(path, content);
-            return true;
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
-        {
-            screen.Error.WriteLine($"{path} cannot be written: {failure.Message.TrimEnd('.')}. Name a file in a folder that is there and may be written.");
-            return false;
-        }
     }
 }

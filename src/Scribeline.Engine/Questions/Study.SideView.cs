@@ -1,5 +1,4 @@
 using Scribeline.Engine.Numerics;
-using Scribeline.Engine.Separation;
 using Scribeline.Engine.Shop;
 
 namespace Scribeline.Engine.Questions;
@@ -23,24 +22,20 @@ public sealed partial class Study
 
     private IEnumerable<SideHoleAt> SurfaceHoles()
     {
-        foreach (var row in Rocket.Holes)
+        foreach (var hole in HoleSchedule.Holes.Where(h => double.IsFinite(h.Clock)))
         {
-            var diameter = row.Diameter ?? (Bays.FirstOrDefault(b => row.Station >= b.Front && row.Station <= b.Rear) is { } bay ? DiameterOf(row, bay) : (double?)null);
-            if (Rocket.SurfaceThings.Any(t => t.Kind == SurfaceKind.Switch && t.Name == row.Name)) continue;
-            foreach (var clock in row.Clocks) yield return new(row.StaticPort ? SideHoleKind.Port : SideHoleKind.Vent, row.Name, row.Station, clock, diameter);
-        }
-
-        foreach (var thing in Rocket.SurfaceThings)
-        {
-            if (KindOf(thing.Kind) is { } kind) yield return new(kind, thing.Name, thing.Station, thing.Clock, null);
+            if (KindOf(hole.Kind) is { } kind)
+                yield return new(kind, $"{hole.Mark}, {hole.Row}", hole.Station, hole.Clock, double.IsFinite(hole.OpenDiameter) ? hole.OpenDiameter : null);
         }
     }
 
-    private static SideHoleKind? KindOf(SurfaceKind kind) => kind switch
+    private static SideHoleKind? KindOf(HoleKind kind) => kind switch
     {
-        SurfaceKind.Pin => SideHoleKind.Pin,
-        SurfaceKind.Screw => SideHoleKind.Screw,
-        SurfaceKind.Switch => SideHoleKind.Switch,
+        HoleKind.Pin => SideHoleKind.Pin,
+        HoleKind.Screw => SideHoleKind.Screw,
+        HoleKind.StaticPort => SideHoleKind.Port,
+        HoleKind.Vent => SideHoleKind.Vent,
+        HoleKind.Switch => SideHoleKind.Switch,
         _ => null,
     };
 

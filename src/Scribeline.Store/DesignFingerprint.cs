@@ -1,0 +1,23 @@
+using System.Security.Cryptography;
+
+namespace Scribeline.Store;
+
+/// <summary>
+/// Tells one state of a design from any other on paper: the first twelve digits of the SHA-256 of its file and of the files it names, one after
+/// the other as read.
+/// </summary>
+public static class DesignFingerprint
+{
+    private const int Digits = 12;
+
+    /// <summary>The fingerprint of files as they are on disk.</summary>
+    /// <param name="files">The design file first, see <see cref="DesignReading.Files"/>.</param>
+    /// <exception cref="IOException">A file is no longer there.</exception>
+    /// <exception cref="UnauthorizedAccessException">A file may no longer be read.</exception>
+    public static string Of(IEnumerable<string> files)
+    {
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (var file in files) hash.AppendData(File.ReadAllBytes(file));
+        return Convert.ToHexStringLower(hash.GetCurrentHash())[..Digits];
+    }
+}
