@@ -22,6 +22,11 @@ public class StaticChargeTests
         Holds("S1.22", StaticCharge.Impetus / 256.2e3);
     }
 
+    /// <summary>The customary R would make half of the powder gas of the mean molar mass that Davis's composition has, 35.4197 g/mol.</summary>
+    [Fact]
+    public void The_customary_gas_constant_stands_for_half_the_powder_as_gas() =>
+        Holds("S1.21", StaticCharge.GasConstant * 35.4197e-3 / 8.314462618);
+
     [Theory]
     [InlineData("S1.06", 54, 200, 15)]
     [InlineData("S1.07", 75, 300, 15)]

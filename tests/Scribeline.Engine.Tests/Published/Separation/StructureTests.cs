@@ -1,3 +1,4 @@
+using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Separation;
 using static Scribeline.Engine.Tests.Published.Separation.EjectionCases;
 
@@ -28,6 +29,10 @@ public class StructureTests
         Holds("S6.09", Fastening.ShearOut(3000, 4, 10.5e-3, 1.6e-3) / 1e6);
         Holds("S6.13", 4 * Fastening.ProngedNutInPlywood);
     }
+
+    [Fact]
+    public void Play_of_a_joint() =>
+        Holds("S6.10", new Joint(0, JointKind.Pinned, true, 0, 0.098, 0.0978, 0.0981, true).PlayAngle * 180 / Math.PI);
 
     /// <summary>Closed forms of two bodies and a spring, computed independently.</summary>
     [Fact]
