@@ -21,6 +21,15 @@ public sealed record CanopyDesign : Placed
     [Key("Area the coefficient belongs to; the nominal area if left out.")]
     public ReferenceAreaWord ReferenceArea { get; init; }
 
+    [Key("Number of sides of a flat polygon; the diameter is then that across the flats.", Sign = Sign.Above)]
+    public int? Sides { get; init; }
+
+    [Key("Width of a strip of a cross; the diameter is then the length of a strip.", Sign = Sign.Above)]
+    public Measure<Length>? StripWidth { get; init; }
+
+    [Key("Diameter of a hole in the crown that the coefficient does not allow for.", Sign = Sign.Above)]
+    public Measure<Length>? SpillHole { get; init; }
+
     [Key("Drag coefficient times area, where measured; counts before the coefficient.", Sign = Sign.Above)]
     public Measure<Area>? DragArea { get; init; }
 
@@ -58,8 +67,14 @@ public sealed record LinesDesign : Placed
     [Key("Length of each.", Sign = Sign.Above)]
     public Measure<Length>? Length { get; init; }
 
-    [Key("Breaking load of each.", Sign = Sign.Above)]
+    [Key("What they are made of, with its size, such as nylon cord type II.")]
+    public string? Material { get; init; }
+
+    [Key("Breaking load of each; from the table by material if left out.", Sign = Sign.Above)]
     public Measure<Force>? Strength { get; init; }
+
+    [Key("Stretch at the breaking load, as a share of the length; from the table by material if left out.", Sign = Sign.Above)]
+    public Measure<Ratio>? Stretch { get; init; }
 }
 
 /// <summary>Which area a drag coefficient belongs to.</summary>
@@ -73,6 +88,9 @@ public enum ReferenceAreaWord
 
     /// <summary>Disc of the inflated mouth.</summary>
     Projected,
+
+    /// <summary>Disc across the mouth of a hemisphere as made.</summary>
+    Mouth,
 }
 
 /// <summary>Canopy types with published figures (Knacke 1991, tables 5-1 and 5-2), and streamers.</summary>

@@ -36,6 +36,12 @@ public sealed record CordDesign : Placed
     [Key("Share of its strength that knots or seams leave.", Sign = Sign.Above)]
     public Measure<Ratio>? JointEfficiency { get; init; }
 
+    [Key("How its ends are made: sewn, figure-eight, bowline, overhand, larks head, clove hitch or splice; what they leave of the strength follows.")]
+    public string? Ends { get; init; }
+
+    [Key("Whether a sleeve or an aramid leader keeps the flame off it within a metre of the charge.")]
+    public bool Sleeved { get; init; }
+
     [Key("Length it takes in the bay.", Sign = Sign.Above)]
     public Measure<Length>? PackedLength { get; init; }
 

@@ -30,6 +30,12 @@ public sealed record MotorMountDesign : Placed
     [Key("Centring rings.")]
     public ValueList<RingDesign> Rings { get; init; } = ValueList<RingDesign>.Empty;
 
+    [Key("What a cord ties to at the front of the motor, such as forged eye bolt 3/8.")]
+    public string? Hardware { get; init; }
+
+    [Key("Working load of the hardware in line, as stamped on it; from the table by name and size if left out.", Sign = Sign.Above)]
+    public Measure<Force>? HardwareLoad { get; init; }
+
     [Key("What keeps the motor in.")]
     public RetainerDesign? Retainer { get; init; }
 }

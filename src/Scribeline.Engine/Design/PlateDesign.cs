@@ -29,6 +29,12 @@ public sealed record PlateDesign : Placed
 
     [Key("What a cord ties to on it, such as U-bolt 1/4.")]
     public string? Hardware { get; init; }
+
+    [Key("Working load of the hardware in line, as stamped on it; from the table by name and size if left out.", Sign = Sign.Above)]
+    public Measure<Force>? HardwareLoad { get; init; }
+
+    [Key("Outside diameter of the washers it bears on the plate with.", Sign = Sign.Above)]
+    public Measure<Length>? Washer { get; init; }
 }
 
 /// <summary>An end of a part.</summary>

@@ -53,7 +53,10 @@ public sealed record LinkDesign : Placed
     [Key("Mass.", Sign = Sign.Above)]
     public Measure<Mass>? Mass { get; init; }
 
-    [Key("Working load.", Sign = Sign.Above)]
+    [Key("What it joins to the cord: a canopy or a tie of the cord. Where left out, it is taken to carry the whole pull.")]
+    public string? Joins { get; init; }
+
+    [Key("Working load, as stamped on it; from the table by name and size if left out.", Sign = Sign.Above)]
     public Measure<Force>? WorkingLoad { get; init; }
 
     [Key("Breaking load.", Sign = Sign.Above)]

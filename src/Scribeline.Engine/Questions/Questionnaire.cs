@@ -19,11 +19,15 @@ public static class Questionnaire
         new StaysTogether(), new HoldsThroughDrogue(), new LetsGo(), new BurstsNothing(), new Breathes(), new BaysVent(), new Sequence(), new Fires(),
     ];
 
+    /// <summary>The questions of coming down under canopies and cords.</summary>
+    public static IReadOnlyList<Question> Down { get; } = [new Opens(), new LoadPath(), new Cords()];
+
     /// <summary>The questions of failures, asked once for a design: each flies it many times over.</summary>
     public static IReadOnlyList<Question> Failing { get; } = [new IfItFails()];
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Question> All { get; } = [new Weight(), new Engagement(), new Stack(), .. Flight, .. Apart, .. Failing, new BuildOrder(), new Today()];
+    public static IReadOnlyList<Question> All { get; } =
+        [new Weight(), new Engagement(), new Stack(), new Packs(), .. Flight, .. Apart, .. Down, .. Failing, new BuildOrder(), new Today()];
 
     /// <summary>The question with this id, or null.</summary>
     public static Question? Named(string id) => All.FirstOrDefault(q => q.Id == id);

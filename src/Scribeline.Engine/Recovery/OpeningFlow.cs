@@ -12,7 +12,7 @@ internal static class OpeningFlow
 
     private static readonly StepControl Control = new() { RelativeTolerance = 1e-8, AbsoluteTolerance = [1e-9] };
 
-    public static Opening Run(OpeningInputs inputs)
+    public static Opening Run(OpeningInputs inputs, List<(double Time, double Force)>? looks)
     {
         double[] y = new double[Size];
         (y[Along], y[Down]) = (inputs.Speed * Math.Cos(inputs.PathAngle), inputs.Speed * Math.Sin(inputs.PathAngle));
@@ -25,7 +25,7 @@ internal static class OpeningFlow
             var equations = new OpeningEquations(inputs, time, fill, from, to, straight);
             var trajectory = new Trajectory(Size);
             new OdeIntegrator<Tsitouras54>(Size, Control with { MaxStep = duration / Steps }).Integrate(equations, time, time + duration, y, [], default(NoEvents), trajectory);
-            (peak, peakTime) = Greatest(equations, trajectory, peak, peakTime);
+            (peak, peakTime) = Greatest(equations, trajectory, peak, peakTime, looks);
             time += duration;
         }
 
@@ -54,17 +54,20 @@ internal static class OpeningFlow
     private static double Fill(OpeningInputs inputs, double[] y) =>
         Inflation.FillTimeOver(inputs.FillConstant * inputs.NominalDiameter, double.Hypot(y[Along], y[Down]), inputs.Gravity);
 
-    private static (double Peak, double Time) Greatest(OpeningEquations equations, Trajectory trajectory, double peak, double peakTime)
+    private static (double Peak, double Time) Greatest(OpeningEquations equations, Trajectory trajectory, double peak, double peakTime, List<(double Time, double Force)>? looks)
     {
         Span<double> y = stackalloc double[Size];
         for (var i = 0; i < trajectory.Count; i++)
         {
             var step = trajectory.Step(i);
+
+            // The end too: a peak at full inflation lies there.
             for (var look = 0; look <= Looks; look++)
             {
                 var time = step.Start + ((step.End - step.Start) * look / Looks);
                 step.StateAt(time, y);
                 var force = equations.Force(time, y);
+                looks?.Add((time, force));
                 if (force > peak) (peak, peakTime) = (force, time);
             }
         }

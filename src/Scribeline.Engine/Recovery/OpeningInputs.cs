@@ -52,5 +52,13 @@ public sealed record OpeningInputs
     public Reef? Reef { get; init; }
 
     /// <summary>Integrates the opening.</summary>
-    public Opening Open() => OpeningFlow.Run(this);
+    public Opening Open() => OpeningFlow.Run(this, null);
+
+    /// <summary>The pull of the canopy from line stretch until it is full, and until it has settled where it overshoots: s and N.</summary>
+    public IReadOnlyList<(double Time, double Force)> Pull()
+    {
+        List<(double, double)> looks = [];
+        OpeningFlow.Run(this, looks);
+        return looks;
+    }
 }

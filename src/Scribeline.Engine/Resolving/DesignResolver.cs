@@ -46,6 +46,7 @@ public static class DesignResolver
         {
             Failures = failures,
             Separation = gear with { Charges = charges },
+            Rigging = new RiggingResolver(design, vehicle, draw).Resolve(),
             Holes = holes,
             SurfaceThings = outside.Things(),
             Shop = shop,

@@ -24,6 +24,7 @@ internal static class LimitResolver
                 "rad" => Read<Angle>(limit, problems),
                 "m/s" => Read<Speed>(limit, problems),
                 "J" => Read<Energy>(limit, problems),
+                "kg/m³" => Read<Density>(limit, problems),
                 _ => Read<Ratio>(limit, problems),
             } is { } value)
             {

@@ -25,6 +25,9 @@ public sealed record Rocket(
     /// <summary>What holds joints, opens them and ties pieces.</summary>
     public SeparationGear Separation { get; init; } = SeparationGear.None;
 
+    /// <summary>What ties canopies to pieces.</summary>
+    public Rigging Rigging { get; init; } = Rigging.None;
+
     /// <summary>Holes through which its bays breathe.</summary>
     public ValueList<HoleRow> Holes { get; init; } = [];
 

@@ -59,6 +59,11 @@ public sealed record JointBond(int Joint, double Length)
 
     /// <summary>Longest bond that counts, m; longer ones do not share the load evenly: common practice.</summary>
     public const double LongestCounted = 0.025;
+
+    /// <summary>Design shear strength on a material, Pa.</summary>
+    /// <param name="material">Its name in the table of materials; empty for a tube of laminate.</param>
+    public static double On(string material) =>
+        material.Contains("plywood", StringComparison.Ordinal) || material.Contains("wood", StringComparison.Ordinal) || material.Contains("balsa", StringComparison.Ordinal) ? OnWood : OnLaminate;
 }
 
 /// <summary>A cord that ties pieces to one another.</summary>

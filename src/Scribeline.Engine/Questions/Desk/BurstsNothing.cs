@@ -138,8 +138,7 @@ public sealed class BurstsNothing() : Question("bursts-nothing", "Will the bigge
         var w = draft.Working;
         var h = w.Given($"h_{id}", Min(height, JointBond.LongestCounted), "m", "bonded edge that counts, 25 mm at most", "design; common practice");
         var T = w.StepOf($"T_{id}", F / (PI * d * h), "Pa", "shear of the bond round it", "definition", names);
-        var wood = material.Contains("plywood", StringComparison.Ordinal) || material.Contains("wood", StringComparison.Ordinal) || material.Contains("balsa", StringComparison.Ordinal);
-        Margin(draft, $"{what}: strength of the bond over its shear", T, $"T_{id}", wood ? JointBond.OnWood : JointBond.OnLaminate, "design shear strength of epoxy: common practice", "", $"z_{id}");
+        Margin(draft, $"{what}: strength of the bond over its shear", T, $"T_{id}", JointBond.On(material), "design shear strength of epoxy: common practice", "", $"z_{id}");
     }
 
     // Joints between the ends of a bay that must not let go carry the push on its end.

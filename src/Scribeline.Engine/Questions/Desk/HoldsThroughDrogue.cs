@@ -48,7 +48,7 @@ public sealed class HoldsThroughDrogue() : Question("holds-through-drogue", "Doe
         }
         else
         {
-            tension = Tension(w, cord, E, n, names);
+            tension = HarnessWorking.Tension(w, cord, E, n);
             var T = tension.Value;
             draft.Find($"{firing.Charge.Name}: peak tension of {harness.Name}", T, Unit.Force);
             draft.Find($"{firing.Charge.Name}: deceleration of {name}", w.StepOf($"A_{n}", T / a, "m/s²", $"deceleration of {name}", "definition", names), Unit.Acceleration);
@@ -56,16 +56,6 @@ public sealed class HoldsThroughDrogue() : Question("holds-through-drogue", "Doe
         }
 
         foreach (var (joint, piece, beyond) in remaining) OnJoint(draft, study, firing, n, joint, piece, beyond, tension);
-    }
-
-    private static double Tension(Working w, StretchingCord cord, double E, int n, (string, string)[] names)
-    {
-        var k = w.Given($"k_{n}", cord.Soft, "N/m", "its stiffness at first", "design, or the cord table");
-        var Q = double.IsPositiveInfinity(cord.Knee) ? double.PositiveInfinity : cord.Knee;
-        if (E <= Q * Q / (2 * k)) return w.StepOf($"T_{n}", Sqrt(2 * k * E), "N", "its peak tension", "energy of a spring", names);
-        w.Given($"Q_{n}", Q, "N", "load at which it stiffens", "woven nylon: a quarter of its strength, from memory");
-        var K = w.Given($"K_{n}", cord.Stiff, "N/m", "its stiffness beyond", "cord table");
-        return w.StepOf($"T_{n}", Sqrt((Q * Q) + (2 * K * (E - (Q * Q / (2 * k))))), "N", "its peak tension", "energy of a spring of two stiffnesses", names);
     }
 
     private static void OnJoint(Draft draft, Study study, ChargeFiring firing, int n, int joint, Piece piece, double beyond, double? tension)
@@ -87,10 +77,10 @@ public sealed class HoldsThroughDrogue() : Question("holds-through-drogue", "Doe
         }
 
         // Canopies that open on the way, before this joint opens itself.
-        var openings = study.Flight.Openings.Where(o => o.LineStretch.Time >= (study.OpeningTime(firing.Charge.Joint) ?? 0) && o.LineStretch.Time < (study.OpeningTime(joint) ?? double.PositiveInfinity));
-        if (openings.MaxBy(o => o.PeakForce.Value) is { } opening)
+        var openings = study.CanopyLoads.Where(l => l.Flown.LineStretch.Time is var time && time >= (study.OpeningTime(firing.Charge.Joint) ?? 0) && time < (study.OpeningTime(joint) ?? double.PositiveInfinity));
+        if (openings.MaxBy(l => l.Worst) is { Canopy: var opening } load)
         {
-            var O = w.Simulated($"O_{id}", opening.PeakForce.Value, "N", $"peak force of {opening.Name} as it opens", "flown");
+            var O = w.Simulated($"O_{id}", load.Worst, "N", $"worst opening force of {opening.Name}", "question opens");
             var M = w.Given($"M_{id}", firing.Fired.Inputs.ForwardMass + firing.Fired.Inputs.AftMass, "kg", "mass that hangs on it", "question weight");
             var W = w.StepOf($"W_{id}", O * c / M, "N", "pull on the joint as it opens", "Newton's second law on what lies past it", names);
             draft.Find($"{opening.Name}: pull on {label} as it opens", W, Unit.Force);
