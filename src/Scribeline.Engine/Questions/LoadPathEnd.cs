@@ -1,5 +1,4 @@
 using Scribeline.Engine.Airframe;
-using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Recovery;
 using Scribeline.Engine.Separation;
 using Scribeline.Engine.Tables;

@@ -1,8 +1,6 @@
-using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Flight;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Recovery;
-using Scribeline.Engine.Tables;
 using static System.Math;
 
 namespace Scribeline.Engine.Questions;

@@ -1,6 +1,4 @@
-using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Flight;
-using Scribeline.Engine.Numerics;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Recovery;
 using Scribeline.Engine.Separation;

@@ -1,7 +1,6 @@
 using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Separation;
-using static System.Math;
 
 namespace Scribeline.Engine.Questions.Desk;
 

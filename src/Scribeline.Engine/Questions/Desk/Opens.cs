@@ -1,4 +1,3 @@
-using Scribeline.Engine.Flight;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Recovery;
 using static System.Math;
