@@ -127,4 +127,11 @@ public sealed record Vehicle(string Name, ValueList<Part> Parts, ValueList<Joint
 /// <param name="Stowed">Whether what is stowed was aboard.</param>
 /// <param name="Motor">The motor that was aboard, loaded; null for none.</param>
 /// <param name="Basis">How it is known.</param>
-public sealed record PieceWeighing(Piece Piece, double? Mass, double? Balance, bool Stowed, MotorLoad? Motor = null, Basis Basis = Basis.Measured);
+public sealed record PieceWeighing(Piece Piece, double? Mass, double? Balance, bool Stowed, MotorLoad? Motor = null, Basis Basis = Basis.Measured)
+{
+    /// <summary>Standard uncertainty of the mass, kg; 0 where none is typed.</summary>
+    public double MassSigma { get; init; }
+
+    /// <summary>Standard uncertainty of the balance, m; 0 where none is typed.</summary>
+    public double BalanceSigma { get; init; }
+}

@@ -14,7 +14,10 @@ public static class DesignMeasures
         foreach (var part in design.Parts) Collect(part, part.Name, "", found);
         foreach (var joint in design.Joints) Collect(joint, string.Join(" to ", joint.Between), "", found);
         foreach (var stowed in design.Stowed) Collect(stowed, stowed.In, "", found);
-        return found.ToValueList();
+
+        // Two things that their builder gave no names are told apart by their order.
+        return found.GroupBy(m => Plain(m.Name)).SelectMany(g => g.Select((m, i) => i == 0 ? m : m with { What = $"{m.What} {i + 1}" }))
+            .OrderBy(m => found.FindIndex(f => f.At == m.At)).ToValueList();
     }
 
     /// <summary>The one with this name, capitals and points for spaces aside; null for none.</summary>
@@ -24,6 +27,18 @@ public static class DesignMeasures
     {
         var plain = Plain(name);
         return all.FirstOrDefault(m => Plain(m.Name) == plain);
+    }
+
+    /// <summary>What to type instead of a name that is none: the nearest one, or what its owner has.</summary>
+    /// <param name="all">Of a design.</param>
+    /// <param name="name">As typed.</param>
+    public static string Suggest(ValueList<PlannedMeasure> all, string name)
+    {
+        if (Spelling.Nearest(Plain(name), all.Select(m => Plain(m.Name))) is { } near) return $"Did you mean '{all.First(m => Plain(m.Name) == near).Name}'?";
+        var owners = all.Select(m => m.Of).Distinct().ToArray();
+        return owners.Where(o => Plain(name).StartsWith(Plain(o), StringComparison.Ordinal)).MaxBy(o => o.Length) is { } owner
+            ? $"Of {owner} can be measured: {string.Join(", ", all.Where(m => m.Of == owner).Select(m => m.What))}."
+            : $"Begin with one of {string.Join(", ", owners)}.";
     }
 
     /// <summary>The design with some of its quantities replaced, whether they were typed or left out.</summary>

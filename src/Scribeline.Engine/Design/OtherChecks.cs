@@ -12,6 +12,32 @@ internal static class OtherChecks
         if (design.Weather?.Value is { } weather) Weather(weather, problems);
         if (design.Rail is { } rail) Rail(rail, problems);
         foreach (var weighed in design.Records?.Weighed ?? []) Weighed(weighed, names, problems);
+        if (design.Records?.Measured is { Count: > 0 } measured) Measured(measured, DesignMeasures.Of(design), names, problems);
+        foreach (var swung in design.Records?.Swung ?? []) Neighbours(swung.Parts, swung.At, "The parts that hung do not follow each other.", names, problems);
+    }
+
+    private static void Measured(ValueList<MeasuredDesign> measured, ValueList<PlannedMeasure> known, DesignNames names, List<Problem> problems)
+    {
+        foreach (var record in measured)
+        {
+            if (DesignMeasures.Find(known, record.What) is not { } planned)
+            {
+                // What it belongs to may be among what could not be read.
+                if (names.Whole) problems.Add(new($"{record.At}.what", $"Nothing here is called '{record.What}'.", DesignMeasures.Suggest(known, record.What)));
+            }
+            else if (planned.Read(record.Value) is { Good: false } reading)
+            {
+                problems.Add(new($"{record.At}.value", $"'{planned.Name}': {reading.Problem.Message}", reading.Problem.Suggestion));
+            }
+        }
+    }
+
+    private static void Neighbours(ValueList<string> parts, string at, string message, DesignNames names, List<Problem> problems)
+    {
+        for (var i = 0; i < parts.Count; i++) names.Need(parts[i], names.Parts, "part", $"{at}.parts[{i}]", problems);
+        var places = parts.Select(p => names.Parts.ToList().IndexOf(p)).ToList();
+        if (names.Whole && !places.Contains(-1) && places.Zip(places.Skip(1)).Any(p => p.Second != p.First + 1))
+            problems.Add(new($"{at}.parts", message, "List neighbours, nose to tail."));
     }
 
     private static void Motor(MotorDesign motor, List<Problem> problems)
@@ -55,9 +81,6 @@ internal static class OtherChecks
     private static void Weighed(WeighedDesign weighed, DesignNames names, List<Problem> problems)
     {
         if (weighed.Mass is null && weighed.Balance is null) problems.Add(new(weighed.At, "Nothing was weighed or balanced.", "Add mass, balance or both."));
-        for (var i = 0; i < weighed.Parts.Count; i++) names.Need(weighed.Parts[i], names.Parts, "part", $"{weighed.At}.parts[{i}]", problems);
-        var places = weighed.Parts.Select(p => names.Parts.ToList().IndexOf(p)).ToList();
-        if (names.Whole && !places.Contains(-1) && places.Zip(places.Skip(1)).Any(p => p.Second != p.First + 1))
-            problems.Add(new($"{weighed.At}.parts", "The parts on the scale do not follow each other.", "List neighbours, nose to tail."));
+        Neighbours(weighed.Parts, weighed.At, "The parts on the scale do not follow each other.", names, problems);
     }
 }

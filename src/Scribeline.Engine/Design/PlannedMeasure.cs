@@ -21,6 +21,6 @@ public sealed record PlannedMeasure(string Of, string What, string At, Dimension
         var reading = Measure.ReadAs(Dimension, text, Basis.Measured, At);
         if (!reading.Good) return reading;
         var fits = Sign switch { Sign.Above => reading.Value.Si > 0, Sign.NotBelow => reading.Value.Si >= 0, _ => true };
-        return fits ? reading : new TextProblem(0, $"{Name} cannot be {text.Trim()}.", Sign == Sign.Above ? "Write a value above 0." : "Write 0 or more.");
+        return fits ? reading : new TextProblem(0, $"It cannot be {text.Trim()}.", Sign == Sign.Above ? "Write a value above 0." : "Write 0 or more.");
     }
 }

@@ -25,9 +25,12 @@ public static class Questionnaire
     /// <summary>The questions of failures, asked once for a design: each flies it many times over.</summary>
     public static IReadOnlyList<Question> Failing { get; } = [new IfItFails()];
 
+    /// <summary>The questions of the bench.</summary>
+    public static IReadOnlyList<Question> Making { get; } = [new BuildOrder(), new AsBuilt()];
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Question> All { get; } =
-        [new Weight(), new Engagement(), new Stack(), new Packs(), .. Flight, .. Apart, .. Down, .. Failing, new BuildOrder(), new Today()];
+        [new Weight(), new Engagement(), new Stack(), new Packs(), .. Flight, .. Apart, .. Down, .. Failing, .. Making, new Today()];
 
     /// <summary>The question with this id, or null.</summary>
     public static Question? Named(string id) => All.FirstOrDefault(q => q.Id == id);

@@ -26,8 +26,14 @@ public sealed class Studies
     /// <param name="cache">Where long results of the nominal study are kept; null for a new one.</param>
     public static Studies Of(RocketDesign design, ulong seed = 1, ResultCache? cache = null)
     {
-        var resolution = DesignResolver.Resolve(design, Draws.Nominal);
-        return new(design, seed, Of(resolution, cache ?? new ResultCache(), isSample: false), resolution.Problems);
+        var built = AsBuilt.Of(design);
+        var resolution = DesignResolver.Resolve(built.Design, Draws.Nominal);
+        var kept = cache ?? new ResultCache();
+        if (resolution.Rocket is { } rocket && built.Compared.Count > 0) resolution = resolution with { Rocket = rocket with { Compared = built.Compared } };
+        var drawn = design.Records is { Weighed.Count: > 0 } or { Measured.Count: > 0 }
+            ? new Lazy<Study?>(() => Of(DesignResolver.Resolve(AsBuilt.Drawn(design), Draws.Nominal), kept, isSample: false))
+            : null;
+        return new(built.Design, seed, Of(resolution, kept, isSample: false, drawn), resolution.Problems);
     }
 
     /// <summary>The study of case 0, 1, 2 ...: tolerances drawn, the wind gusting; null where the drawn values do not make a rocket.</summary>
@@ -37,12 +43,12 @@ public sealed class Studies
         return resolution.Problems.Count > 0 ? null : Of(resolution, new ResultCache(2), isSample: true);
     }
 
-    private static Study? Of(Resolution resolution, ResultCache cache, bool isSample)
+    private static Study? Of(Resolution resolution, ResultCache cache, bool isSample, Lazy<Study?>? drawn = null)
     {
         if (resolution.Rocket is not { } rocket) return null;
         var planned = !isSample && resolution.Day is { } day && day.Weather != default
             ? new Study(rocket, resolution.Motor, day.Planned, resolution.Missing, cache, isSample)
             : null;
-        return new(rocket, resolution.Motor, resolution.Day, resolution.Missing, cache, isSample, planned);
+        return new(rocket, resolution.Motor, resolution.Day, resolution.Missing, cache, isSample, planned) { Drawn = drawn };
     }
 }

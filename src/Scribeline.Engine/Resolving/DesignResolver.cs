@@ -1,4 +1,5 @@
 using Scribeline.Engine.Design;
+using Scribeline.Engine.Evidence;
 using Scribeline.Engine.Numerics;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Recovery;
@@ -51,6 +52,8 @@ public static class DesignResolver
             SurfaceThings = outside.Things(),
             Shop = shop,
             Build = chosen is null ? new BuildResolver(design, vehicle, shop.Holes).Resolve() : BuildSteps.None,
+            Weighings = chosen is null ? ReconciliationResolver.Resolve(design, vehicle) : Weighings.None,
+            Swung = WeighingResolver.Swings(vehicle, design, draw),
             Evening = design.Build?.Evening is { } evening ? draw(evening) : BuildDesign.UsualEvening,
             Circuits = CircuitResolver.Circuits(design, draw),
         };

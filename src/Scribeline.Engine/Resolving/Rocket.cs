@@ -1,5 +1,4 @@
 using Scribeline.Engine.Airframe;
-using Scribeline.Engine.Design;
 using Scribeline.Engine.Flight;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Recovery;
@@ -19,7 +18,7 @@ namespace Scribeline.Engine.Resolving;
 /// <param name="Open">Masses and places left out, for which nothing may stand in.</param>
 /// <param name="Assumed">Defaults that stand in for what was left out.</param>
 /// <param name="Limits">The builder's own limits.</param>
-public sealed record Rocket(
+public sealed partial record Rocket(
     string Name, bool Inch, Vehicle Vehicle, ValueList<Canopy> Canopies, ValueList<Firing> Firings, double DragScale, ValueList<string> RecoveryMissing, ValueList<Problem> Open, ValueList<Problem> Assumed, ValueList<OwnLimit> Limits)
 {
     /// <summary>What holds joints, opens them and ties pieces.</summary>
@@ -36,12 +35,6 @@ public sealed record Rocket(
 
     /// <summary>What the bench needs: holes and plates.</summary>
     public ShopPlan Shop { get; init; } = ShopPlan.None;
-    /// <summary>Steps of building it; none for a case drawn from its tolerances, which nobody builds.</summary>
-    public BuildSteps Build { get; init; } = BuildSteps.None;
-
-    /// <summary>Length of an evening of building, s.</summary>
-    public double Evening { get; init; } = BuildDesign.UsualEvening;
-
     /// <summary>What may fail: the standard failures that apply, and the builder's own.</summary>
     public ValueList<Failure> Failures { get; init; } = [];
 
