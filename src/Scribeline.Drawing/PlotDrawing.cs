@@ -32,6 +32,9 @@ public static class PlotDrawing
         return data.ToArray();
     }
 
+    /// <summary>Where the values of a plot stand in its drawing; null where it has no value to draw.</summary>
+    public static PlotFrame? Frame(Plot plot, PlotStyle style) => new PlotSheet(plot, style).Frame();
+
     private static string Description(Plot plot)
     {
         var lines = string.Join(", ", plot.Series.Select(s => s.Name));

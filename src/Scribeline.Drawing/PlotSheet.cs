@@ -15,6 +15,8 @@ namespace Scribeline.Drawing;
 internal sealed class PlotSheet
 {
     private const float Side = 22;
+    private const float TitleBase = 34;
+    private const float TitleHeight = 22;
     private const float TextSize = 13;
     private const float RowHeight = 17;
     private const float NameIndent = 36;
@@ -46,26 +48,51 @@ internal sealed class PlotSheet
             return;
         }
 
-        var key = Key();
-        var data = new SKRect(86, 0, style.Width - Side, style.Height - 62);
-        var marks = MarkLabels.Place(plot.Marks, across, data.Left, data.Right, text);
-        var rows = marks.Count == 0 ? 0 : marks.Max(m => m.Row) + 1;
-        data.Top = (key.Count == 0 ? 40 : key[^1].Y) + 14 + (rows * RowHeight);
+        var (data, title, key, marks) = Lay();
 
         // The plotting library clears what it draws on, so it goes first.
         DrawLines(canvas, data);
-        DrawText(canvas, plot.Title, Side, 34, heading, ink.Line);
+        for (var i = 0; i < title.Count; i++) DrawText(canvas, title[i], Side, TitleBase + (i * TitleHeight), heading, ink.Line);
         DrawKey(canvas, key);
         DrawMarks(canvas, data, marks);
         DrawBound(canvas, data);
     }
 
+    /// <summary>Where values stand on the sheet; null where there is nothing to draw.</summary>
+    public PlotFrame? Frame() => across.IsEmpty || up.IsEmpty ? null : Lay().Data is var data
+        ? new(style.Width, style.Height, data.Left, data.Top, data.Right, data.Bottom, across, up)
+        : null;
+
+    private (SKRect Data, List<string> Title, List<SKPoint> Key, IReadOnlyList<MarkLabel> Marks) Lay()
+    {
+        var title = TitleLines();
+        var below = TitleBase + ((title.Count - 1) * TitleHeight);
+        var key = Key(below + 26);
+        var data = new SKRect(86, 0, style.Width - Side, style.Height - 62);
+        var marks = MarkLabels.Place(plot.Marks, across, data.Left, data.Right, text);
+        var rows = marks.Count == 0 ? 0 : marks.Max(m => m.Row) + 1;
+        data.Top = (key.Count == 0 ? below + 6 : key[^1].Y) + 14 + (rows * RowHeight);
+        return (data, title, key, marks);
+    }
+
+    private List<string> TitleLines()
+    {
+        List<string> lines = [];
+        foreach (var word in plot.Title.Split(' '))
+        {
+            if (lines.Count > 0 && Side + heading.MeasureText($"{lines[^1]} {word}") <= style.Width - Side) lines[^1] += $" {word}";
+            else lines.Add(word);
+        }
+
+        return lines;
+    }
+
     // Where each line's sample and name stand. A key only where there is something to tell apart.
-    private List<SKPoint> Key()
+    private List<SKPoint> Key(float top)
     {
         List<SKPoint> places = [];
         if (plot.Series.Count < 2) return places;
-        var (x, y) = (Side, 60f);
+        var (x, y) = (Side, top);
         foreach (var series in plot.Series)
         {
             var width = NameIndent + text.MeasureText(series.Name);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Scribeline.App.Commands;
 using Scribeline.App.Documents;
@@ -9,24 +10,41 @@ namespace Scribeline.App.Web;
 /// <summary>What can be taken away as a file: plots, tables, the flight.</summary>
 internal static class Exports
 {
+    private const string APlot = "/{design}/plot/{question}/{number:int}";
+
     public static void MapExports(this IEndpointRouteBuilder app)
     {
-        app.MapGet("/{design}/plot/{question}/{number:int}.svg", (DocumentShelf shelf, string design, string question, int number, bool? dark, bool? inch) =>
+        app.MapGet(APlot + ".svg", (DocumentShelf shelf, string design, string question, int number, bool? dark, bool? inch, string? room) =>
             PlotOf(shelf, design, question, number) is { } plot
-                ? Results.Text(PlotDrawing.Svg(plot, new(dark ?? false, inch ?? false)), "image/svg+xml", Encoding.UTF8)
-                : Results.NotFound());
-        app.MapGet("/{design}/plot/{question}/{number:int}.png", (DocumentShelf shelf, string design, string question, int number, bool? dark, bool? inch) =>
+                ? Results.Text(PlotDrawing.Svg(plot, PlotSizes.Style(room, dark ?? false, inch ?? false)), "image/svg+xml", Encoding.UTF8)
+                : Results.NotFound()).AddEndpointFilter(Fresh);
+        app.MapGet(APlot + ".png", (DocumentShelf shelf, string design, string question, int number, bool? dark, bool? inch, string? room) =>
             PlotOf(shelf, design, question, number) is { } plot
-                ? Results.Bytes(PlotDrawing.Png(plot, new(dark ?? false, inch ?? false)), "image/png", $"{question}.png")
-                : Results.NotFound());
-        app.MapGet("/{design}/plot/{question}/{number:int}.csv", (DocumentShelf shelf, string design, string question, int number) =>
+                ? Results.Bytes(PlotDrawing.Png(plot, PlotSizes.Style(room, dark ?? false, inch ?? false)), "image/png", NameOf(design, question, number, "png"))
+                : Results.NotFound()).AddEndpointFilter(Fresh);
+        app.MapGet(APlot + ".csv", (DocumentShelf shelf, string design, string question, int number) =>
             PlotOf(shelf, design, question, number) is { } plot
-                ? Results.Bytes(Encoding.UTF8.GetBytes(PlotCsv.Of(plot)), "text/csv; charset=utf-8", $"{question}.csv")
-                : Results.NotFound());
+                ? Results.Bytes(Encoding.UTF8.GetBytes(PlotCsv.Of(plot)), "text/csv; charset=utf-8", NameOf(design, question, number, "csv"))
+                : Results.NotFound()).AddEndpointFilter(Fresh);
+        app.MapGet(APlot + ".json", (DocumentShelf shelf, string design, string question, int number, bool? inch) =>
+            PlotOf(shelf, design, question, number) is { } plot
+                ? Results.Text(PlotFollowing.Of(plot, inch ?? false), "application/json", Encoding.UTF8)
+                : Results.NotFound()).AddEndpointFilter(Fresh);
         app.MapGet("/{design}/flight.csv", (DocumentShelf shelf, string design) =>
             shelf.Find(design)?.Answers.Study is { Missing.Count: 0 } study
                 ? Results.Bytes(Encoding.UTF8.GetBytes(FlightCsv.Of(study.Flight)), "text/csv; charset=utf-8", "flight.csv")
                 : Results.NotFound());
+    }
+
+    /// <summary>Name of the file a plot is taken away as.</summary>
+    public static string NameOf(string design, string question, int number, string ending) =>
+        string.Create(CultureInfo.InvariantCulture, $"{design}-{question}-{number + 1}.{ending}");
+
+    // What is drawn follows every letter typed: nothing of it may be shown again from memory.
+    private static ValueTask<object?> Fresh(EndpointFilterInvocationContext call, EndpointFilterDelegate next)
+    {
+        call.HttpContext.Response.Headers.CacheControl = "no-store";
+        return next(call);
     }
 
     private static Plot? PlotOf(DocumentShelf shelf, string design, string question, int number) =>
