@@ -104,8 +104,7 @@ internal sealed class FailureFlight
         }
 
         var snap = new SnapOut(ejection.SeparationSpeed, ejection.Inputs.ForwardMass, ejection.Inputs.AftMass, cord);
-        Least($"{harness.Name} may break", "if-it-fails.cord", cord.Strength / snap.Tension);
-        if (snap.Tension > cord.Strength) return (At(e.At, $"{harness.Name} breaks as it runs out after {load.Name}", snap.Tension), Apart(rocket, firing.Joint));
+        if (snap.Tension > planned.StrengthOf(harness)) return (At(e.At, $"{harness.Name} breaks as it runs out after {load.Name}", snap.Tension), Apart(rocket, firing.Joint));
         return Jerked(harness, firing.Joint, opened, snap.Tension, body: null, e.At, $"as {harness.Name} runs out after {load.Name}");
     }
 
@@ -114,17 +113,11 @@ internal sealed class FailureFlight
     {
         var rocket = study.Rocket;
         if (rocket.Firings.FirstOrDefault(f => opened.Contains(f.Joint) && f.Canopies.Any(c => c.Name == canopy.Name)) is not { } firing) return null;
-        if (rocket.Separation.Harnesses.FirstOrDefault(h => h.Spans(firing.Joint)) is not { } harness) return null;
         var force = canopy.PeakForce.Value;
-        if (harness.Strength is { } strength) Least($"{harness.Name} may break", "if-it-fails.cord", strength / force);
-        if (force > harness.Strength)
-        {
-            return (At(canopy.LineStretch, $"{canopy.Name} opens and breaks {harness.Name}; it is taken as lost", force), rocket with
-            {
-                Firings = rocket.Firings.Select(f => f with { Canopies = f.Canopies.Where(c => c.Name != canopy.Name).ToValueList() }).ToValueList(),
-            });
-        }
-
+        if (force > planned.StrengthOf(canopy.Name)) return (At(canopy.LineStretch, $"{canopy.Name} opens and tears; it is taken as lost", force), Lost(rocket, canopy.Name));
+        if ((study.HangingOf(canopy.Name) is { } hanging ? rocket.Separation.Harnesses[hanging.Cord] : rocket.Separation.Harnesses.FirstOrDefault(h => h.Spans(firing.Joint))) is not { } harness) return null;
+        var pull = force * HeavierShare(firing.Joint);
+        if (pull > planned.StrengthOf(harness)) return (At(canopy.LineStretch, $"{canopy.Name} opens and breaks {harness.Name}; it is taken as lost", pull), Lost(rocket, canopy.Name));
         return Jerked(harness, firing.Joint, opened, force, study.Flight.Bodies[canopy.Body].Mass, canopy.LineStretch, $"as {canopy.Name} opens");
     }
 
@@ -148,6 +141,14 @@ internal sealed class FailureFlight
         return null;
     }
 
+    // Of a canopy's pull the cord carries on each side what slows the mass there.
+    private double HeavierShare(int joint)
+    {
+        var behind = study.PieceProperties(new Piece(joint + 1, study.Vehicle.Whole.Last)).Mass;
+        var whole = study.PieceProperties(study.Vehicle.Whole).Mass;
+        return Math.Max(behind, whole - behind) / whole;
+    }
+
     private void Least(string name, string limit, double ratio) => least[(name, limit)] = Math.Min(least.GetValueOrDefault((name, limit), double.PositiveInfinity), ratio);
 
     private ValueList<Resolving.FreedCanopy> Freed(int joint) => study.Rocket.Firings.FirstOrDefault(f => f.Joint == joint)?.Canopies ?? [];
@@ -157,10 +158,15 @@ internal sealed class FailureFlight
         var flight = study.Flight;
         var pieces = flight.Landings.OrderBy(l => l.Body).SelectMany(Pieces).ToValueList();
         var openings = flight.Openings.Select(o => At(o.LineStretch, $"{o.Name} opens", o.PeakForce.Value));
+
+        // With only the charges that open something, so that what else is asked is asked of them.
+        var pruned = Flown(study.Rocket with { Separation = study.Rocket.Separation with { Charges = opening.ToValueList() } });
+        var path = pruned.LoadPathOf(pruned.Flight);
+        missing.UnionWith(path.Select(e => e.Missing).Where(m => m.Length > 0));
+        if (path.Where(e => e.Factor is not null).MinBy(e => e.Factor) is { } weakest) Least($"weakest link: {weakest.Name}", "load-path.factor", weakest.Factor!.Value);
         return new(
-            failure, pieces, followed.Concat(openings).OrderBy(e => e.Time).ToValueList(), FailureLimits.Of(Pruned(), pieces, failure, least).ToValueList(),
-            Unburnt().ToValueList(), missing.ToValueList(),
-            flight.Failure == FlightFailure.None && pieces.Count > 0);
+            failure, pieces, followed.Concat(openings).OrderBy(e => e.Time).ToValueList(), FailureLimits.Of(pruned, pieces, failure, least).ToValueList(),
+            Unburnt().ToValueList(), missing.ToValueList(), flight.Failure == FlightFailure.None && pieces.Count > 0);
     }
 
     // Whatever still is to fire when a joint has opened burns too: nothing that would not is left among the firings.
@@ -171,9 +177,6 @@ internal sealed class FailureFlight
         return planned.Rocket.Separation.Charges.Select(c => c.Name).Where(c => !burnt.Contains(c));
     }
 
-    // With only the charges that open something, so that what else is asked is asked of them.
-    private Study Pruned() => Flown(study.Rocket with { Separation = study.Rocket.Separation with { Charges = opening.ToValueList() } });
-
     private IEnumerable<FailedPiece> Pieces(Landing landing) => landing.Pieces.Count == 0
         ? [new(study.Vehicle.NameOf(study.Vehicle.Whole), landing.Mass, landing)]
         : landing.Pieces.Select(p => new FailedPiece(p, study.PieceMass(p), landing));
@@ -181,6 +184,11 @@ internal sealed class FailureFlight
     private string Label(int joint) => $"{study.Vehicle.Parts[joint].Name} to {study.Vehicle.Parts[joint + 1].Name}";
 
     private static Rocket Without(Rocket rocket, Firing firing) => rocket with { Firings = rocket.Firings.Where(f => f != firing).ToValueList() };
+
+    private static Rocket Lost(Rocket rocket, string canopy) => rocket with
+    {
+        Firings = rocket.Firings.Select(f => f with { Canopies = f.Canopies.Where(c => c.Name != canopy).ToValueList() }).ToValueList(),
+    };
 
     private static Rocket Apart(Rocket rocket, int joint) => rocket with
     {

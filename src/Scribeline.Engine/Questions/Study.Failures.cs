@@ -14,6 +14,7 @@ public sealed partial class Study
     private const int FailuresKept = 64;
 
     private ValueList<FailureOutcome>? failureOutcomes;
+    private Dictionary<string, double>? canopyStrengths;
 
     /// <summary>The flight as planned, then one for each failure of the rocket, in their order.</summary>
     public ValueList<FailureOutcome> FailureOutcomes =>
@@ -43,6 +44,20 @@ public sealed partial class Study
             yield return (joint, piece, PieceProperties(past).Mass + leaning);
         }
     }
+
+    /// <summary>What breaks a cord with its ends, N; infinite where it is not known.</summary>
+    internal double StrengthOf(Harness harness)
+    {
+        var cord = Rocket.Separation.Harnesses.IndexOf(harness);
+        return (harness.Strength * (cord >= 0 && cord < Rocket.Rigging.Cords.Count ? Rocket.Rigging.Cords[cord].EndShare : 1)) ?? double.PositiveInfinity;
+    }
+
+    /// <summary>What tears a canopy, N: its lines, or its cloth and seams; infinite where it is not known, or never opens as planned.</summary>
+    internal double StrengthOf(string canopy) => CanopyStrengths.GetValueOrDefault(canopy, double.PositiveInfinity);
+
+    private Dictionary<string, double> CanopyStrengths => LazyInitializer.EnsureInitialized(ref canopyStrengths, () => LoadPathOf(Flight)
+        .Where(e => e.Name == $"{e.Path}: lines" || e.Name == $"{e.Path}: canopy and seams")
+        .GroupBy(e => e.Path).ToDictionary(g => g.Key, g => g.Min(e => e.Capacity) ?? double.PositiveInfinity));
 
     /// <summary>The study of a rocket in which something has failed, on the same day.</summary>
     /// <param name="rocket">The failed rocket.</param>
