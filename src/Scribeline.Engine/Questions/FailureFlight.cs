@@ -1,3 +1,4 @@
+using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Flight;
 using Scribeline.Engine.Motors;
 using Scribeline.Engine.Quantities;
@@ -104,7 +105,7 @@ internal sealed class FailureFlight
         }
 
         var snap = new SnapOut(ejection.SeparationSpeed, ejection.Inputs.ForwardMass, ejection.Inputs.AftMass, cord);
-        if (snap.Tension > planned.StrengthOf(harness)) return (At(e.At, $"{harness.Name} breaks as it runs out after {load.Name}", snap.Tension), Apart(rocket, firing.Joint));
+        if (Breaks($"{harness.Name} breaks", planned.StrengthOf(harness), snap.Tension)) return (At(e.At, $"{harness.Name} breaks as it runs out after {load.Name}", snap.Tension), Apart(rocket, firing.Joint));
         return Jerked(harness, firing.Joint, opened, snap.Tension, body: null, e.At, $"as {harness.Name} runs out after {load.Name}");
     }
 
@@ -114,10 +115,10 @@ internal sealed class FailureFlight
         var rocket = study.Rocket;
         if (rocket.Firings.FirstOrDefault(f => opened.Contains(f.Joint) && f.Canopies.Any(c => c.Name == canopy.Name)) is not { } firing) return null;
         var force = canopy.PeakForce.Value;
-        if (force > planned.StrengthOf(canopy.Name)) return (At(canopy.LineStretch, $"{canopy.Name} opens and tears; it is taken as lost", force), Lost(rocket, canopy.Name));
+        if (Breaks($"{canopy.Name} tears", planned.StrengthOf(canopy.Name), force)) return (At(canopy.LineStretch, $"{canopy.Name} opens and tears; it is taken as lost", force), Lost(rocket, canopy.Name));
         if ((study.HangingOf(canopy.Name) is { } hanging ? rocket.Separation.Harnesses[hanging.Cord] : rocket.Separation.Harnesses.FirstOrDefault(h => h.Spans(firing.Joint))) is not { } harness) return null;
         var pull = force * HeavierShare(firing.Joint);
-        if (pull > planned.StrengthOf(harness)) return (At(canopy.LineStretch, $"{canopy.Name} opens and breaks {harness.Name}; it is taken as lost", pull), Lost(rocket, canopy.Name));
+        if (Breaks($"{harness.Name} breaks", planned.StrengthOf(harness), pull)) return (At(canopy.LineStretch, $"{canopy.Name} opens and breaks {harness.Name}; it is taken as lost", pull), Lost(rocket, canopy.Name));
         return Jerked(harness, firing.Joint, opened, force, study.Flight.Bodies[canopy.Body].Mass, canopy.LineStretch, $"as {canopy.Name} opens");
     }
 
@@ -139,6 +140,13 @@ internal sealed class FailureFlight
         }
 
         return null;
+    }
+
+    private bool Breaks(string what, double strength, double load)
+    {
+        if (load <= strength) return false;
+        Least(what, "load-path.factor", strength / load);
+        return true;
     }
 
     // Of a canopy's pull the cord carries on each side what slows the mass there.

@@ -48,7 +48,7 @@ public sealed partial class Study
     /// <summary>What breaks a cord with its ends, N; infinite where it is not known.</summary>
     internal double StrengthOf(Harness harness)
     {
-        var cord = Rocket.Separation.Harnesses.IndexOf(harness);
+        var cord = Rocket.Separation.Harnesses.ToList().IndexOf(harness);
         return (harness.Strength * (cord >= 0 && cord < Rocket.Rigging.Cords.Count ? Rocket.Rigging.Cords[cord].EndShare : 1)) ?? double.PositiveInfinity;
     }
 

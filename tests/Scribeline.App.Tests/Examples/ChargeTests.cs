@@ -7,7 +7,7 @@ namespace Scribeline.App.Tests.Examples;
 public class ChargeTests
 {
     [Theory]
-    [MemberData(nameof(Example.Names), MemberType = typeof(Example))]
+    [MemberData(nameof(Example.Sound), MemberType = typeof(Example))]
     public void A_chosen_charge_is_the_least_tenth_of_a_gram_that_serves(string example)
     {
         var charges = Example.Nominal(example).Rocket.Separation.Charges;
@@ -21,7 +21,7 @@ public class ChargeTests
     }
 
     [Theory]
-    [MemberData(nameof(Example.Names), MemberType = typeof(Example))]
+    [MemberData(nameof(Example.Sound), MemberType = typeof(Example))]
     public void A_backup_has_its_share_of_the_primary(string example)
     {
         var charges = Example.Nominal(example).Rocket.Separation.Charges.ToDictionary(c => c.Name, c => c.Mass!.Value);
@@ -43,7 +43,7 @@ public class ChargeTests
     }
 
     [Theory]
-    [MemberData(nameof(Example.Names), MemberType = typeof(Example))]
+    [MemberData(nameof(Example.Sound), MemberType = typeof(Example))]
     public void Every_chosen_charge_frees_its_joint(string example)
     {
         var answer = Questionnaire.Named("lets-go")!.Ask(Example.Nominal(example));

@@ -10,6 +10,9 @@ public static class Example
 
     public static TheoryData<string> Names => new(Directory.GetDirectories(Folder).Where(d => File.Exists(Path.Combine(d, "rocket.yaml"))).Select(d => Path.GetFileName(d)!).Order());
 
+    /// <summary>Those without faults planted in them.</summary>
+    public static TheoryData<string> Sound => new(Names.Select(n => n.Data).Where(n => n != "corn-crake"));
+
     public static Studies Studies(string name)
     {
         var reading = DesignFile.Read(Path.Combine(Folder, name));
