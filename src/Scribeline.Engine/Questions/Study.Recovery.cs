@@ -11,6 +11,9 @@ public sealed partial class Study
     private ValueList<CanopyLoad>? canopyLoads;
     private ValueList<HarnessJerk>? jerks;
 
+    // Longer than this after apogee a canopy opens out of a fall rather than at the top, s.
+    private const double BareFall = 3;
+
     /// <summary>Every canopy that opens in the flight as planned, in order of time.</summary>
     public ValueList<CanopyLoad> CanopyLoads => LazyInitializer.EnsureInitialized(ref canopyLoads, () => CanopyLoadsOf(Flight));
 
@@ -53,6 +56,7 @@ public sealed partial class Study
         return new(canopy, opening, handbook, integrated, at.Mass * Gravity)
         {
             Late = Late(canopy.Name, kind, inputs, flown),
+            Bare = Bare(opening, kind, inputs, flown),
             Thrown = thrown,
             Snatch = thrown is { } by ? SnatchOf(canopy, by) : null,
         };
@@ -74,6 +78,15 @@ public sealed partial class Study
         }
 
         return hardest;
+    }
+
+    // Nothing but the pieces themselves has slowed the fall: it may be faster than flown by the doubt of their drag.
+    private static double? Bare(CanopyOpening opening, CanopyKind kind, OpeningInputs inputs, FlightResult flown)
+    {
+        if (flown.Apogee is not { } apogee || opening.LineStretch.Time < apogee.Time + BareFall || flown.Openings.Any(o => o.LineStretch.Time < opening.LineStretch.Time)) return null;
+        var body = inputs.BodyDragArea * PieceDrag.LeastShare;
+        var (handbook, integrated) = CanopyLoad.Both(kind, inputs with { BodyDragArea = body, Speed = Math.Max(inputs.Speed, SteadyDescent.Rate(inputs.Mass, body, inputs.Density, inputs.Gravity)) });
+        return Math.Max(handbook.Peak, integrated.Peak);
     }
 
     // Only the last of its charges works: the rocket has fallen from apogee for its delay, without drag.

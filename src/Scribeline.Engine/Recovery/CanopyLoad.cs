@@ -13,6 +13,9 @@ public sealed record CanopyLoad(Canopy Canopy, CanopyOpening Flown, OpeningForce
     /// <summary>If only its last charge works, at apogee, N, the greater of both methods; null where that is not later.</summary>
     public double? Late { get; init; }
 
+    /// <summary>Where nothing slows the fall before: the greater of both methods if the falling pieces have the least drag they may, N; null otherwise.</summary>
+    public double? Bare { get; init; }
+
     /// <summary>What throws it out; null where no charge does.</summary>
     public Thrown? Thrown { get; init; }
 
@@ -27,7 +30,7 @@ public sealed record CanopyLoad(Canopy Canopy, CanopyOpening Flown, OpeningForce
 
     /// <summary>The greatest of all, N: what the rigging is held against.</summary>
     public double Worst => Math.Max(
-        Math.Max(Math.Max(Handbook.Peak, Integrated.Peak), Math.Max(Late ?? 0, Snatch ?? 0)), Math.Max(Thrown?.Force ?? 0, Weight));
+        Math.Max(Math.Max(Handbook.Peak, Integrated.Peak), Math.Max(Math.Max(Late ?? 0, Bare ?? 0), Snatch ?? 0)), Math.Max(Thrown?.Force ?? 0, Weight));
 
     /// <summary>The greater of both methods, N.</summary>
     /// <param name="kind">Of the canopy.</param>

@@ -13,6 +13,16 @@ public static class PieceDrag
     private const double Attitude = 0.6;
     private const double Broadside = 1.1;
 
+    /// <summary>Least drag area of a hanging body over the one taken: η C_n 0.3 beyond the drag crisis of its cylinder (common practice).</summary>
+    public const double LeastShare = 0.3 / (Attitude * Broadside);
+
+    /// <summary>Greatest drag area of a hanging body over the one taken: η C_n 0.7 (common practice).</summary>
+    public const double GreatestShare = 0.7 / (Attitude * Broadside);
+
+    /// <summary>Projected area of a convex body that tumbles at random, m²: a quarter of its surface (Cauchy).</summary>
+    /// <param name="surface">All of it, m².</param>
+    public static double Tumbling(double surface) => surface / 4;
+
     /// <summary>Drag area, m².</summary>
     /// <param name="shape">The whole rocket's outside.</param>
     /// <param name="front">Station where the piece begins, m.</param>
