@@ -21,6 +21,9 @@ public sealed class Bench : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         Assert.True(File.Exists(Chromium), $"There is no browser at {Chromium}: apt-get install chromium, or name one in SCRIBELINE_CHROMIUM.");
+
+        // A laden machine is slow, not wrong.
+        Assertions.SetDefaultExpectTimeout(30_000);
         playwright = await Playwright.CreateAsync();
         Browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = Arguments });
     }

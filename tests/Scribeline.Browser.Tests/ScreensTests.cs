@@ -20,6 +20,20 @@ public class ScreensTests(Bench bench)
             if (Into is not null) await place.Page.ScreenshotAsync(new() { Path = Path.Combine(Into, $"{to}-{name}.png") });
         }
 
+        if (Into is not null)
+        {
+            await place.Go("desk");
+            await place.Pick("parts[3]");
+            await place.Page.Locator("#q-stable .question-text").ClickAsync();
+            await place.Page.Locator("#a-stable").WaitForAsync();
+            await place.Page.Locator("#q-stable").ScrollIntoViewIfNeededAsync();
+            await place.Page.EvaluateAsync("document.getElementById('q-stable').scrollIntoView()");
+            await place.Page.ScreenshotAsync(new() { Path = Path.Combine(Into, $"question-{name}.png") });
+            await place.Page.GotoAsync(place.Address.ToString());
+            await place.Live();
+            await place.Page.ScreenshotAsync(new() { Path = Path.Combine(Into, $"start-{name}.png") });
+        }
+
         Assert.Empty(place.Complaints);
     }
 }

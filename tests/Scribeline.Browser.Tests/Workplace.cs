@@ -52,7 +52,7 @@ public sealed class Workplace : IAsyncDisposable
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
             DeviceScaleFactor = 1,
         });
-        context.SetDefaultTimeout(15_000);
+        context.SetDefaultTimeout(30_000);
         var page = await context.NewPageAsync();
         var place = new Workplace(folder, shelf, server, context, page);
         if (example.Length > 0) place.Document = shelf.Open(Path.Combine(folder, example)).Document!;
@@ -89,6 +89,9 @@ public sealed class Workplace : IAsyncDisposable
         await Go(to, page);
         return page;
     }
+
+    /// <summary>Picks a thing in the list of all.</summary>
+    public Task Pick(string path, IPage? window = null) => (window ?? Page).Locator($"[id='pick-{path}']").ClickAsync();
 
     /// <summary>Waits until the page listens.</summary>
     public async Task Live(IPage? window = null) => await (window ?? Page).Locator("html[data-live]").WaitForAsync(new() { State = WaitForSelectorState.Attached });

@@ -16,5 +16,6 @@ public sealed class TypedEventArgs : EventArgs
 }
 
 /// <summary>Events of our own pages.</summary>
+[EventHandler("oncaret", typeof(TypedEventArgs), enableStopPropagation: true, enablePreventDefault: false)]
 [EventHandler("ontyped", typeof(TypedEventArgs), enableStopPropagation: true, enablePreventDefault: false)]
 public static class EventHandlers;

@@ -1,5 +1,6 @@
 using Scribeline.Engine.Quantities;
 using Scribeline.Store;
+using Scribeline.Store.Logbooks;
 
 namespace Scribeline.App.Documents;
 
@@ -14,12 +15,15 @@ public sealed class DesignDocument : IDisposable
     private readonly LiveAnswers live;
     private DesignReading reading;
     private string saved;
+    private DesignJournal journal;
     private (string Text, OutlineMap? Outline) outlined = ("", null);
 
     private DesignDocument(string id, DesignReading reading, int cases, TimeSpan rest)
     {
         (Id, Path, this.reading, saved) = (id, reading.Path!, reading, reading.Text);
         Disk = new(Path);
+        journal = new(Path);
+        Unsaved = journal.Unsaved is { } kept && kept.Text != reading.Text ? kept : null;
         live = new(cases, rest, () => Changed?.Invoke());
         Ask();
     }
@@ -105,6 +109,18 @@ public sealed class DesignDocument : IDisposable
             lock (gate) return history.CanRedo;
         }
     }
+
+    /// <summary>Unsaved work of an earlier sitting, until it is taken up or dropped; null where there is none.</summary>
+    public UnsavedWork? Unsaved { get; private set; }
+
+    /// <summary>Why unsaved work is not kept; null where it is.</summary>
+    public Problem? Unkept => journal.Problem;
+
+    /// <summary>Saved revisions, newest first.</summary>
+    public ValueList<Revision> Revisions => journal.Revisions;
+
+    /// <summary>Text of a revision; null where the logbook does not have it.</summary>
+    public string? TextOf(Revision revision) => journal.TextOf(revision);
 
     /// <summary>Opens a design file, or the one in a folder; null with problems where there is no file to open.</summary>
     /// <param name="id">Name in addresses.</param>
@@ -228,10 +244,37 @@ public sealed class DesignDocument : IDisposable
         Changed?.Invoke();
     }
 
-    /// <summary>Done when the answers are up to date; for tests.</summary>
-    public Task Settled => live.Settled;
+    /// <summary>Takes up unsaved work of an earlier sitting as a change that can be undone.</summary>
+    public void TakeUp()
+    {
+        if (Unsaved is not { } kept) return;
+        Unsaved = null;
+        Become(kept.Text);
+    }
 
-    public void Dispose() => live.Dispose();
+    /// <summary>Drops unsaved work of an earlier sitting.</summary>
+    public void DropUnsaved()
+    {
+        Unsaved = null;
+        journal.Drop();
+        Changed?.Invoke();
+    }
+
+    /// <summary>Puts another text in place of this one, such as that of an earlier revision, as a change that can be undone.</summary>
+    public void Become(string text)
+    {
+        lock (gate) Take(DesignFile.ReadText(text, Path), null);
+        Changed?.Invoke();
+    }
+
+    /// <summary>Done when the answers are up to date and unsaved work is kept; for tests.</summary>
+    public Task Settled => Task.WhenAll(live.Settled, journal.Settled);
+
+    public void Dispose()
+    {
+        live.Dispose();
+        journal.Dispose();
+    }
 
     private void Step(Func<string, string> step)
     {
@@ -240,6 +283,7 @@ public sealed class DesignDocument : IDisposable
             var text = step(reading.Text);
             if (text == reading.Text) return;
             reading = DesignFile.ReadText(text, Path);
+            journal.Keep(text, saved);
             Ask();
         }
 
@@ -250,6 +294,7 @@ public sealed class DesignDocument : IDisposable
     {
         history.Did(TextEdit.Between(reading.Text, next.Text), reading.Text, key);
         reading = next;
+        journal.Keep(next.Text, saved);
         Ask();
     }
 
@@ -273,7 +318,14 @@ public sealed class DesignDocument : IDisposable
                 return new("", $"{System.IO.Path.GetFileName(path)} cannot be written: {failure.Message.TrimEnd('.')}.", "Look who may write there.");
             }
 
-            (Path, saved, Disk) = (path, reading.Text, new(path));
+            if (path != Path)
+            {
+                journal.Dispose();
+                journal = new(path);
+            }
+
+            (Path, saved, Disk, Unsaved) = (path, reading.Text, new(path), null);
+            journal.Save(saved);
         }
 
         Changed?.Invoke();

@@ -1,13 +1,22 @@
 // What a page cannot do from afar: keys, the caret, paper or dark.
 "use strict";
 (() => {
-  Blazor.registerCustomEventType("typed", {
-    browserEventName: "input",
-    createEventArgs: (event) => ({
-      value: event.target.value,
-      version: Number(event.target.dataset.version ?? 0),
-      at: event.target.selectionStart ?? 0,
-    }),
+  // Text goes with the version it was typed into, so that two windows never overwrite each other unseen.
+  for (const [name, browserEventName] of [["typed", "input"], ["caret", "click"]]) {
+    Blazor.registerCustomEventType(name, {
+      browserEventName,
+      createEventArgs: (event) => ({
+        value: event.target.value,
+        version: Number(event.target.dataset.version ?? 0),
+        at: event.target.selectionStart ?? 0,
+      }),
+    });
+  }
+
+  document.addEventListener("keydown", (event) => {
+    if (!event.altKey || event.key !== "ArrowDown" || event.target.id !== "design-text") return;
+    const first = document.querySelector("#completion button");
+    if (first) { event.preventDefault(); first.focus(); }
   });
 
   document.addEventListener("keydown", (event) => {
@@ -34,6 +43,14 @@
 
   window.scribeline = {
     live() { document.documentElement.dataset.live = ""; show(); },
+    focus(id) { document.getElementById(id)?.focus({ preventScroll: false }); },
+    caret(id, value, at) {
+      const text = document.getElementById(id);
+      if (!text) return;
+      if (text.value !== value) text.value = value;
+      text.focus();
+      text.setSelectionRange(at, at);
+    },
     goToLine(id, line) {
       const text = document.getElementById(id);
       if (!text) return;

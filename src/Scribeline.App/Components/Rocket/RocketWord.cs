@@ -1,0 +1,37 @@
+namespace Scribeline.App.Components.Rocket;
+
+/// <summary>Words beside the drawing, with a thin line to what they name.</summary>
+/// <param name="Words">First line.</param>
+/// <param name="More">Second line; empty for none.</param>
+/// <param name="At">Where what they name is, down the drawing.</param>
+/// <param name="From">Where it is across.</param>
+/// <param name="Path">What is picked with them; null for nothing.</param>
+/// <param name="Kind">How they are set.</param>
+public sealed record RocketWord(string Words, string More, double At, double From, string? Path, string Kind)
+{
+    /// <summary>Where they stand, down the drawing.</summary>
+    public double Y { get; init; } = At;
+
+    private double Height => More.Length > 0 ? 34 : 20;
+
+    /// <summary>The words moved apart so that none covers another, each as near to what it names as can be.</summary>
+    public static IReadOnlyList<RocketWord> Spread(IEnumerable<RocketWord> words, double bottom)
+    {
+        RocketWord[] placed = [.. words.OrderBy(w => w.At)];
+        for (var i = 0; i < placed.Length; i++)
+        {
+            var least = i == 0 ? 16 : placed[i - 1].Y + placed[i - 1].Height;
+            placed[i] = placed[i] with { Y = Math.Max(placed[i].At, least) };
+        }
+
+        // Pushed out at the bottom: back up.
+        for (var i = placed.Length - 1; i >= 0; i--)
+        {
+            var most = (i == placed.Length - 1 ? bottom : placed[i + 1].Y) - placed[i].Height;
+            if (placed[i].Y <= most) break;
+            placed[i] = placed[i] with { Y = most };
+        }
+
+        return placed;
+    }
+}
