@@ -62,6 +62,19 @@ public sealed record RodsDesign : Placed
 
     [Key("What they are made of.")]
     public string? Material { get; init; }
+
+    [Key("Nuts that close the plates from outside.")]
+    public RodNutWord? Nuts { get; init; }
+}
+
+/// <summary>Nuts on rods.</summary>
+public enum RodNutWord
+{
+    /// <summary>Hexagon nuts.</summary>
+    Hex,
+
+    /// <summary>Wing nuts, which sweep a circle.</summary>
+    Wing,
 }
 
 /// <summary>Static ports of an altimeter bay.</summary>

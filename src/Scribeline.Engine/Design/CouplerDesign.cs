@@ -38,6 +38,9 @@ public sealed record BandDesign : Placed
     [Key("From the coupler's aft end to the band's aft edge: how far the coupler reaches into the part behind. Needed for altimeter bays.", Sign = Sign.NotBelow)]
     public Measure<Length>? FromAftEnd { get; init; }
 
+    [Key("Adhesive that holds it on the coupler.")]
+    public string? Adhesive { get; init; }
+
     [Key("What it is made of, if not of what the coupler is.")]
     public string? Material { get; init; }
 }

@@ -57,6 +57,9 @@ public sealed record FinsDesign : Placed
     [Key("Tab through the wall.")]
     public TabDesign? Tab { get; init; }
 
+    [Key("Adhesive of root and fillets.")]
+    public string? Adhesive { get; init; }
+
     [Key("Radius of the fillet at the root.", Sign = Sign.Above)]
     public Measure<Length>? Fillet { get; init; }
 }

@@ -26,6 +26,9 @@ public sealed record JointDesign : Placed
 
     [Key("Whether something makes it close one way only.")]
     public bool Keyed { get; init; }
+
+    [Key("Said on purpose: it closes more than one way, and witness marks show which.")]
+    public bool Unkeyed { get; init; }
 }
 
 /// <summary>Ways to hold two parts together.</summary>

@@ -27,6 +27,12 @@ public sealed record MotorMountDesign : Placed
     [Key("What it is made of.")]
     public string? Material { get; init; }
 
+    [Key("Adhesive of the rings.")]
+    public string? Adhesive { get; init; }
+
+    [Key("Radius of the fillets at the rings.", Sign = Sign.Above)]
+    public Measure<Length>? Fillet { get; init; }
+
     [Key("Centring rings.")]
     public ValueList<RingDesign> Rings { get; init; } = ValueList<RingDesign>.Empty;
 

@@ -35,6 +35,15 @@ public sealed record PlateDesign : Placed
 
     [Key("Outside diameter of the washers it bears on the plate with.", Sign = Sign.Above)]
     public Measure<Length>? Washer { get; init; }
+
+    [Key("Where that U-bolt or eye bolt sits.")]
+    public BoltPlaceDesign? Bolt { get; init; }
+
+    [Key("What else sits on it or goes through it.")]
+    public ValueList<OnPlateDesign> Carries { get; init; } = ValueList<OnPlateDesign>.Empty;
+
+    [Key("Adhesive that holds it, by the name of a list or table.")]
+    public string? Adhesive { get; init; }
 }
 
 /// <summary>An end of a part.</summary>

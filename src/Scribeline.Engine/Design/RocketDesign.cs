@@ -24,6 +24,12 @@ public sealed record RocketDesign : Placed
     [Key("Materials of the builder's own, by the names parts use; they come before the tables.")]
     public ValueList<MaterialDesign> Materials { get; init; } = ValueList<MaterialDesign>.Empty;
 
+    [Key("Adhesives of the builder's own, by the names bonds use; they come before the tables.")]
+    public ValueList<AdhesiveDesign> Adhesives { get; init; } = ValueList<AdhesiveDesign>.Empty;
+
+    [Key("How the bench works.")]
+    public BenchDesign? Bench { get; init; }
+
     [Key("Parts, nose to tail.", Required = true)]
     public ValueList<PartDesign> Parts { get; init; } = ValueList<PartDesign>.Empty;
 

@@ -11,6 +11,22 @@ public sealed record SurfaceDesign : Placed
 
     [Key("Equivalent sand roughness.", Sign = Sign.NotBelow)]
     public Measure<Length>? Roughness { get; init; }
+
+    [Key("Colour, by which the sun heats it.")]
+    public ColourWord? Colour { get; init; }
+}
+
+/// <summary>Colours, with the share of sunlight usual for each (common practice: 0.25, 0.70, 0.95).</summary>
+public enum ColourWord
+{
+    /// <summary>Takes about a quarter.</summary>
+    White,
+
+    /// <summary>Takes about seven tenths.</summary>
+    Coloured,
+
+    /// <summary>Takes nearly all.</summary>
+    Black,
 }
 
 /// <summary>Finishes, with the equivalent sand roughness usual for each (DATCOM table 4.1.5.1-A, from memory; bare glass is common practice).</summary>

@@ -9,16 +9,22 @@ public sealed partial class Study
 {
     private HoleSchedule? holeSchedule;
     private ValueList<WrapTemplate>? wrapTemplates;
+    private ValueList<PlateLayout>? plates;
 
     /// <summary>Every hole, those of rows whose diameter the program chooses included.</summary>
     public HoleSchedule HoleSchedule => LazyInitializer.EnsureInitialized(ref holeSchedule, () =>
-        Rocket.Shop.Holes with { Holes = Rocket.Shop.Holes.Holes.Select(Chosen).ToValueList() });
+        Rocket.Shop.Holes with
+        {
+            Holes = Rocket.Shop.Holes.Holes.Select(Chosen).ToValueList(),
+            PlateHoles = PlateHoles.Of(Plates, Rocket.Shop.Holes.Rows.Count()),
+        });
 
-    /// <summary>Strips to wrap round the tubes, nose to tail, on office paper.</summary>
-    public ValueList<WrapTemplate> WrapTemplates => LazyInitializer.EnsureInitialized(ref wrapTemplates, () => Shop.WrapTemplates.Of(Vehicle, HoleSchedule));
+    /// <summary>Strips to wrap round the tubes, nose to tail, on the paper of the bench.</summary>
+    public ValueList<WrapTemplate> WrapTemplates => LazyInitializer.EnsureInitialized(ref wrapTemplates, () => Shop.WrapTemplates.Of(Vehicle, HoleSchedule, Rocket.Shop.Practice.Paper));
 
     /// <summary>Bulk plates and rings with what sits on them, nose to tail.</summary>
-    public ValueList<PlateLayout> Plates => Rocket.Shop.Plates;
+    public ValueList<PlateLayout> Plates => LazyInitializer.EnsureInitialized(ref plates, () =>
+        Rocket.Shop.Plates.Select(p => p.Groups.All(g => g.Fixed) ? PlateSolver.Solve(p) : cache.Get(p, PlateSolver.Solve)).ToValueList());
 
     private Hole Chosen(Hole hole)
     {

@@ -9,13 +9,10 @@ namespace Scribeline.Engine.Resolving;
 /// <summary>Every hole of a design with its place, its drills and the walls it goes through; what is missing is named.</summary>
 internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle, Func<IMeasure, double> draw)
 {
-    // A drill farther than this from a typed diameter is another hole, m.
-    internal const double SameSize = 0.05e-3;
-
     private readonly List<Row> rows = [];
     private readonly List<string> missing = [], assumed = [];
 
-    /// <summary>The schedule without the holes of plates.</summary>
+    /// <summary>The schedule without the holes of plates, whose places may still have to be proposed.</summary>
     public HoleSchedule Resolve()
     {
         foreach (var joint in vehicle.Joints) Joint(joint);
@@ -27,7 +24,7 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
         }
 
         var inOrder = rows.OrderBy(r => r.Places.Min(p => p.Station)).ToArray();
-        var holes = inOrder.SelectMany((row, i) => row.Places.Select((place, n) => Hole(row, place, $"{Letters(i)}{n + 1}"))).OfType<Hole>();
+        var holes = inOrder.SelectMany((row, i) => row.Places.Select((place, n) => Hole(row, place, $"{HoleMarks.Letters(i)}{n + 1}"))).OfType<Hole>();
         return new(holes.ToValueList(), [], missing.Distinct().ToValueList(), assumed.Distinct().ToValueList());
     }
 
@@ -120,8 +117,7 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
     private void Open(HoleKind kind, string name, IMeasure? diameter, IEnumerable<(double Station, double Clock)> places, TubeEdge? edge = null)
     {
         var wide = diameter is null ? double.NaN : draw(diameter);
-        var nearest = Drill.Nearest(diameter?.Si ?? 0);
-        var drill = diameter is not null && Math.Abs(nearest.Diameter - diameter.Si) <= SameSize ? nearest : null;
+        var drill = diameter is not null ? HoleMarks.Drill(diameter.Si) : null;
         rows.Add(new(
             kind, name, -1, 0, edge, (wall, _) => new(wall.Part, vehicle.Parts[wall.Part].Name, wide, drill, wall.Thickness),
             places.Select(p => (p.Station, double.IsNaN(p.Clock) ? p.Clock : WrapTemplate.Turn(p.Clock))).ToValueList()));
@@ -193,7 +189,4 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
 
     private static double Head(ThreadName thread, ScrewHeadWord? head) =>
         ScrewHead.Find(thread) is not { } found ? thread.MajorDiameter : head == ScrewHeadWord.Flat ? found.Flat : found.Pan;
-
-    // A, B ... Z, AA, AB ...
-    internal static string Letters(int i) => i < 26 ? ((char)('A' + i)).ToString() : Letters((i / 26) - 1) + Letters(i % 26);
 }

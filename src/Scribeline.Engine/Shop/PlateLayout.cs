@@ -18,6 +18,9 @@ namespace Scribeline.Engine.Shop;
 public sealed record PlateLayout(
     string Name, int Part, double Diameter, double InnerDiameter, double Thickness, double Station, double ForwardBore, double AftBore, ValueList<PlateThing> Things)
 {
+    /// <summary>Places the program proposes for what the builder left open.</summary>
+    public ValueList<PlateProposal> Proposals { get; init; } = [];
+
     /// <summary>Whether it is a ring.</summary>
     public bool IsRing => InnerDiameter > 0;
 
@@ -51,8 +54,11 @@ public enum PlateFace
 /// <summary>What sits on a plate.</summary>
 public enum PlateThingKind
 {
-    /// <summary>Hole through it.</summary>
+    /// <summary>Hole through it for a rod or bolt.</summary>
     Hole,
+
+    /// <summary>Hole through it for wires.</summary>
+    WireHole,
 
     /// <summary>Hexagon nut with its washer.</summary>
     Nut,
