@@ -13,6 +13,7 @@ internal static class UnitSymbol
         Unit.Mass => "kg",
         Unit.Inertia => "kg·m²",
         Unit.Time or Unit.WorkTime => "s",
+        Unit.Area => "m²",
         Unit.Volume => "m³",
         Unit.Speed => "m/s",
         Unit.Acceleration => "m/s²",

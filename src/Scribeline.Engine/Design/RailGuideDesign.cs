@@ -33,6 +33,9 @@ public sealed record RailGuideDesign : Placed
     [Key("What that screw turns into.")]
     public ScrewHoldWord? Into { get; init; }
 
+    [Key("Whether they are bonded on, without screws.")]
+    public bool Bonded { get; init; }
+
     [Key("Whether they are streamlined.")]
     public bool Faired { get; init; }
 }

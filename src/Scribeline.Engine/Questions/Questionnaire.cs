@@ -26,7 +26,7 @@ public static class Questionnaire
     public static IReadOnlyList<Question> Failing { get; } = [new IfItFails()];
 
     /// <summary>The questions of the bench.</summary>
-    public static IReadOnlyList<Question> Making { get; } = [new BuildOrder(), new AsBuilt()];
+    public static IReadOnlyList<Question> Making { get; } = [new HolesClear(), new PlatesClear(), new Templates(), new Bonds(), new BuildOrder(), new AsBuilt()];
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Question> All { get; } =

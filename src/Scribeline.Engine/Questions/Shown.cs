@@ -45,6 +45,7 @@ public static class Shown
         Unit.Inertia => new("kg·m²", 1, 4, 6),
         Unit.Time => new("s", 1, 4, 2),
         Unit.WorkTime => Math.Abs(value) < 3570 ? new("min", 1.0 / 60, 3, 0) : Math.Abs(value) < 172_800 ? new("h", 1.0 / 3600, 3, 1) : new("days", 1.0 / 86_400, 3, 1),
+        Unit.Area => inch ? new("in²", 1 / (0.0254 * 0.0254), 3, 2) : new("cm²", 1e4, 3, 1),
         Unit.Volume => inch ? new("in³", 1 / (0.0254 * 0.0254 * 0.0254), 3, 2) : new("cm³", 1e6, 3, 1),
         Unit.Speed => inch ? new("ft/s", 1 / 0.3048, 4, 1) : new("m/s", 1, 4, 1),
         Unit.Mach => new("", 1, 4, 3),

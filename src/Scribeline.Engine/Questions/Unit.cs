@@ -36,6 +36,9 @@ public enum Unit
     /// <summary>Time of work or waiting, s; shown in minutes, hours or days.</summary>
     WorkTime,
 
+    /// <summary>m² of a face; shown in cm² or square inches.</summary>
+    Area,
+
     /// <summary>m³ of something mixed or poured; shown in cm³ or cubic inches.</summary>
     Volume,
 

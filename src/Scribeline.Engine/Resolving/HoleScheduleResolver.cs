@@ -21,6 +21,8 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
             if (design.Parts[i] is AltimeterBayDesign bay) Bay(bay, i);
             foreach (var vents in design.Parts[i].Vents) Vents(vents, i);
             foreach (var guides in design.Parts[i].RailGuides) Guides(guides, i);
+            if (design.Parts[i] is not TubeDesign tube) continue;
+            foreach (var fins in tube.Fins.Where(f => f.FirstClock is null)) missing.Add($"{fins.At}.first clock: clock angle of the first fin of {tube.Name}");
         }
 
         var inOrder = rows.OrderBy(r => r.Places.Min(p => p.Station)).ToArray();
@@ -28,7 +30,10 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
         return new(holes.ToValueList(), [], missing.Distinct().ToValueList(), assumed.Distinct().ToValueList());
     }
 
-    private sealed record Row(HoleKind Kind, string Name, int Joint, double Head, TubeEdge? Edge, Func<Wall, int, HoleCut> Cut, ValueList<(double Station, double Clock)> Places);
+    private sealed record Row(HoleKind Kind, string Name, int Joint, double Head, TubeEdge? Edge, Func<Wall, int, HoleCut> Cut, ValueList<(double Station, double Clock)> Places)
+    {
+        public double Fastener { get; init; }
+    }
 
     private void Joint(Joint joint)
     {
@@ -39,12 +44,12 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
             var thread = Thread(pins.Screw.Thread, $"{pins.At}.screw");
             assumed.Add("Pins turn into a thread tapped in the inner wall; the outer wall is opened to the close fit (common practice).");
             Add(
-                HoleKind.Pin, $"pins of {ahead} and {behind}", joint, pins.Count, pins.Clock, pins.FromEdge, pins.At, ScrewHead.Find(pins.Screw.Thread)?.Pan ?? 0,
+                HoleKind.Pin, $"pins of {ahead} and {behind}", joint, pins.Count, pins.Clock, pins.FromEdge, pins.At, pins.Screw.Thread, ScrewHead.Find(pins.Screw.Thread)?.Pan ?? 0,
                 (wall, depth) => depth == 0 ? Cut(wall, thread?.Close) : Cut(wall, thread?.Tap) with { Tap = pins.Screw.Thread.Designation });
         }
 
         if (typed.Screws is { } screws)
-            Add(HoleKind.Screw, $"screws of {ahead} and {behind}", joint, screws.Count, screws.Clock, screws.FromEdge, screws.At, Head(screws.Thread, screws.Head), Screwed(screws));
+            Add(HoleKind.Screw, $"screws of {ahead} and {behind}", joint, screws.Count, screws.Clock, screws.FromEdge, screws.At, screws.Thread, Head(screws.Thread, screws.Head), Screwed(screws));
     }
 
     private Func<Wall, int, HoleCut> Screwed(ScrewsDesign screws)
@@ -101,6 +106,7 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
 
     private void Guides(RailGuideDesign guides, int index)
     {
+        if (guides.Bonded) return;
         var part = vehicle.Parts[index];
         var name = $"rail guides of {part.Name}";
         if (guides.Screw is null) missing.Add($"{guides.At}.screw: thread of the screws of the {name}");
@@ -111,7 +117,7 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
         var places = guides.FromAftEnd.Select(m => (part.RearReach - draw(m), WrapTemplate.Turn(clock)));
         rows.Add(new(
             HoleKind.RailGuide, name, -1, width, Edge(index, false),
-            (wall, _) => guides.Screw is { } screw ? Held(wall, thread, screw, guides.Into) : Cut(wall, null), places.ToValueList()));
+            (wall, _) => guides.Screw is { } screw ? Held(wall, thread, screw, guides.Into) : Cut(wall, null), places.ToValueList()) { Fastener = guides.Screw?.MajorDiameter ?? 0 });
     }
 
     private void Open(HoleKind kind, string name, IMeasure? diameter, IEnumerable<(double Station, double Clock)> places, TubeEdge? edge = null)
@@ -124,7 +130,7 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
     }
 
     private void Add(
-        HoleKind kind, string name, Joint joint, int count, ValueList<ClockPattern> typed, ValueList<Measure<UnitsNet.Length>> edges, string at, double head,
+        HoleKind kind, string name, Joint joint, int count, ValueList<ClockPattern> typed, ValueList<Measure<UnitsNet.Length>> edges, string at, ThreadName thread, double head,
         Func<Wall, int, HoleCut> cut)
     {
         var clocks = Clocks(typed, count, at, name);
@@ -141,7 +147,7 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
             var from = draw(edges[Math.Min(i, edges.Count - 1)]);
             return (joint.Break + (joint.ShoulderAhead ? from : -from), double.IsNaN(clock) ? clock : WrapTemplate.Turn(clock));
         });
-        rows.Add(new(kind, name, joint.Forward, head, edge, cut, places.ToValueList()));
+        rows.Add(new(kind, name, joint.Forward, head, edge, cut, places.ToValueList()) { Fastener = thread.MajorDiameter });
     }
 
     private IReadOnlyList<double> Clocks(ValueList<ClockPattern> typed, int count, string at, string name)
@@ -164,7 +170,7 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
         var edge = row.Edge ?? Nearest(walls[0].Part, place.Station);
         return new(
             mark, row.Kind, row.Name, row.Joint, place.Station, place.Clock, walls[0].OuterDiameter, walls.Select(row.Cut).ToValueList(), row.Head, edge,
-            Math.Abs(place.Station - edge.Station));
+            Math.Abs(place.Station - edge.Station)) { Fastener = row.Fastener };
     }
 
     private TubeEdge Nearest(int part, double station) =>

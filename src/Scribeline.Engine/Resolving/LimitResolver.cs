@@ -23,6 +23,7 @@ internal static class LimitResolver
                 "m" => Read<Length>(limit, problems),
                 "rad" => Read<Angle>(limit, problems),
                 "m/s" => Read<Speed>(limit, problems),
+                "K" => Read<Temperature>(limit, problems),
                 "J" => Read<Energy>(limit, problems),
                 "kg/m³" => Read<Density>(limit, problems),
                 _ => Read<Ratio>(limit, problems),

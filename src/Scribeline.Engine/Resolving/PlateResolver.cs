@@ -37,6 +37,9 @@ internal sealed class PlateResolver(RocketDesign design, Vehicle vehicle, Func<I
         if (Rods(index, layout, outer) is { } rods) groups.Add(rods);
         if (Bolt(typed, outer) is { } bolt) groups.Add(bolt);
         foreach (var carried in typed.Carries) groups.AddRange(Carried(carried, outer));
+        var cups = groups.Count(g => g.Things.Any(t => t.Kind == PlateThingKind.ChargeCup));
+        var charges = design.Charges.Where(c => c.On.Equals(plate.Name, StringComparison.OrdinalIgnoreCase)).ToArray();
+        if (cups < charges.Length) missing.Add($"{typed.At}.carries: a charge cup for each of {string.Join(" and ", charges.Select(c => c.Name))} on {plate.Name}");
         return new(layout, groups.ToValueList());
     }
 
@@ -80,13 +83,13 @@ internal sealed class PlateResolver(RocketDesign design, Vehicle vehicle, Func<I
         var inner = outer == PlateFace.Forward ? PlateFace.Aft : PlateFace.Forward;
         var place = plate.Bolt;
         double fromCentre = place?.FromCentre is { } from ? draw(from) : 0;
-        if (typed.StartsWith("U-bolt", StringComparison.OrdinalIgnoreCase) && Hardware.UBolts(size) is { Count: > 0 } bolts)
+        if (typed.Contains("U-bolt", StringComparison.OrdinalIgnoreCase) && Hardware.UBolts(size) is { Count: > 0 } bolts)
         {
             var usual = place?.InsideWidth is { } typedWidth ? bolts.MinBy(b => Math.Abs(b.Inner!.Value - draw(typedWidth)))! : bolts[0];
             return UBolt(plate, place, usual, fromCentre, outer, inner);
         }
 
-        if (typed.StartsWith("eye", StringComparison.OrdinalIgnoreCase) && ThreadOf(size) is { } thread && ScrewThread.All.FirstOrDefault(t => t.Designation == thread.Designation)?.Normal is { } drill)
+        if (typed.Contains("eye", StringComparison.OrdinalIgnoreCase) && ThreadOf(size) is { } thread && ScrewThread.All.FirstOrDefault(t => t.Designation == thread.Designation)?.Normal is { } drill)
         {
             var across = place?.Across is { } eye ? draw(eye) : Hardware.EyeBolt(size)?.Across;
             if (across is null) missing.Add($"{plate.At}.bolt.across: across the eye of the eye bolt of {plate.Name}");

@@ -18,9 +18,6 @@ public static class Adhesion
     /// <summary>Load of degreased over abraded glass epoxy: abrading with P240 gave 34 % more, Nazari, Khoramishad and Hakimi (2024).</summary>
     public const double Degreased = 1 / 1.34;
 
-    /// <summary>Share of the tested lap shear that a mean shear may reach: a third, for shock; common practice.</summary>
-    public const double DesignShare = 1.0 / 3;
-
     // R, J/(mol K); Stefan and Boltzmann's constant, W/(m² K⁴): CODATA 2018, exact.
     private const double Gas = 8.31446261815324, Radiation = 5.670374419e-8, Emissivity = 0.9;
 

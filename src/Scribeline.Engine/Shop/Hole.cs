@@ -17,6 +17,9 @@ namespace Scribeline.Engine.Shop;
 public sealed record Hole(
     string Mark, HoleKind Kind, string Row, int Joint, double Station, double Clock, double SurfaceDiameter, ValueList<HoleCut> Cuts, double HeadDiameter, TubeEdge Edge, double FromEdge)
 {
+    /// <summary>Major diameter of the fastener in it, m; 0 for an open hole.</summary>
+    public double Fastener { get; init; }
+
     /// <summary>Round the outside from the scribe line, m; NaN where no clock angle is typed.</summary>
     public double Arc => Clock * SurfaceDiameter / 2;
 

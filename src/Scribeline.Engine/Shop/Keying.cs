@@ -48,8 +48,7 @@ public static class Keying
 
     private static double Best(IReadOnlyList<(double Clock, double Along)> from, IReadOnlyList<(double Clock, double Along)> onto, double radius, int first)
     {
-        var a = from.Select(h => (Clock: WrapTemplate.Turn(h.Clock), h.Along)).OrderBy(h => h.Clock).ToArray();
-        var b = onto.Select(h => (Clock: WrapTemplate.Turn(h.Clock), h.Along)).OrderBy(h => h.Clock).ToArray();
+        var (a, b) = (Sorted(from), Sorted(onto));
         var best = double.PositiveInfinity;
         for (var k = first; k < a.Length; k++)
         {
@@ -67,6 +66,10 @@ public static class Keying
 
         return best;
     }
+
+    // Holes in one line along the tube keep the order they have there.
+    private static (double Clock, double Along)[] Sorted(IReadOnlyList<(double Clock, double Along)> holes) =>
+        [.. holes.Select(h => (Clock: WrapTemplate.Turn(h.Clock), h.Along)).OrderBy(h => Math.Round(h.Clock, 6)).ThenBy(h => h.Along)];
 
     // The greatest of convex functions of the turn is convex: golden section search, Kiefer, Proc. Amer. Math. Soc. 4 (1953).
     private static double LeastGreatest(double[] turns, double[] along, double radius)

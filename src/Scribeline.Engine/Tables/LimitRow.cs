@@ -3,7 +3,7 @@ namespace Scribeline.Engine.Tables;
 /// <summary>A row of the table of limits that questions judge by.</summary>
 /// <param name="Id">Question and bound, for example "rail-exit.speed".</param>
 /// <param name="Value">The bound, in SI.</param>
-/// <param name="Unit">SI unit of the bound: ratio, share, calibre, m, rad, m/s or J.</param>
+/// <param name="Unit">SI unit of the bound: ratio, share, calibre, m, rad, m/s, J or K.</param>
 /// <param name="AtLeast">Whether values must not be less (or must not be more).</param>
 /// <param name="Guard">Width of the band on the good side that still asks for care.</param>
 /// <param name="Must">Whether missing it can hurt someone.</param>
