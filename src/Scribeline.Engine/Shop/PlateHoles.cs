@@ -1,5 +1,4 @@
 using Scribeline.Engine.Quantities;
-using Scribeline.Engine.Tables;
 
 namespace Scribeline.Engine.Shop;
 

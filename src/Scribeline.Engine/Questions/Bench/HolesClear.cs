@@ -1,5 +1,4 @@
 using System.Globalization;
-using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Separation;
 using Scribeline.Engine.Shop;

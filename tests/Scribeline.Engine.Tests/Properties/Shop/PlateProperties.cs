@@ -1,6 +1,5 @@
 using CsCheck;
 using Scribeline.Engine.Numerics;
-using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Shop;
 
 namespace Scribeline.Engine.Tests.Properties.Shop;

@@ -1,7 +1,6 @@
 using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Shop;
-using Scribeline.Engine.Tables;
 using Thing = Scribeline.Engine.Shop.PlateThing;
 
 namespace Scribeline.Engine.Tests.Published.Shop;
