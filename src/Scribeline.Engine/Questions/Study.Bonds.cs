@@ -1,6 +1,7 @@
 using Scribeline.Engine.Aerodynamics;
 using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Recovery;
 using Scribeline.Engine.Separation;
 using Scribeline.Engine.Shop;
 
@@ -9,6 +10,8 @@ namespace Scribeline.Engine.Questions;
 /// <content>What reaches the bonds.</content>
 public sealed partial class Study
 {
+    private ValueList<PathElement>? paths;
+
     /// <summary>Temperature of the workshop, K: as typed, or that of the day.</summary>
     public double BenchTemperature => Rocket.Shop.Practice.Temperature ?? Air.Temperature;
 
@@ -30,11 +33,12 @@ public sealed partial class Study
     /// <param name="bond">The bond.</param>
     public ValueList<BondLoad> LoadsOn(BondLine bond) => (bond.Kind switch
     {
-        BondKind.Joint => [FlownThrough(bond), .. Pushed(b => b.Forward.Part <= bond.Joint && b.Aft.Part > bond.Joint, bond.Diameter)],
+        BondKind.Joint => 
+            [FlownThrough(bond), .. Pushed(b => b.Forward.Part <= bond.Joint && b.Aft.Part > bond.Joint, bond.Diameter), .. Hung($"{Vehicle.Parts[bond.Joint].Name} to {Vehicle.Parts[bond.Joint + 1].Name}: bond")],
         BondKind.Band => [new BondLoad("mass of the bay at the greatest acceleration", Masses.Of(new Piece(bond.Part, bond.Part)).Mass * Flight.Maxima.Acceleration.Value)],
         BondKind.RingsInTube or BondKind.RingsOnMount =>
-            [new BondLoad("greatest thrust", Motor.Curve.MaximumThrust), .. Pushed(b => b.Aft.Name == bond.Owner || b.Forward.Name == bond.Owner, bond.Diameter)],
-        BondKind.Plate => Pushed(b => b.Aft.Name == bond.Owner || b.Forward.Name == bond.Owner, bond.Diameter),
+            [new BondLoad("greatest thrust", Motor.Curve.MaximumThrust), .. Pushed(b => b.Aft.Name == bond.Owner || b.Forward.Name == bond.Owner, bond.Diameter), .. Hung("Rings of the motor mount: bond")],
+        BondKind.Plate => [.. Pushed(b => b.Aft.Name == bond.Owner || b.Forward.Name == bond.Owner, bond.Diameter), .. Hung($"{bond.Owner}: bond")],
         _ => OnFins(bond),
     }).Where(l => l.Force > 0).ToValueList();
 
@@ -47,6 +51,10 @@ public sealed partial class Study
 
     private IEnumerable<BondLoad> Pushed(Func<Bay, bool> bay, double diameter) =>
         Bays.Where(bay).Select(b => new BondLoad($"all charges of {b.Name} at once, held shut", HeldPressure(b) * Math.PI / 4 * diameter * diameter));
+
+    // What canopies and harnesses pull, element by element.
+    private IEnumerable<BondLoad> Hung(string element) =>
+        LazyInitializer.EnsureInitialized(ref paths, () => LoadPathOf(Flight)).Where(e => e.Name.StartsWith(element, StringComparison.Ordinal)).Select(e => new BondLoad(e.Cause, e.Load));
 
     private IEnumerable<BondLoad> OnFins(BondLine bond)
     {

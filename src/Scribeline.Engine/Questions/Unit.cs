@@ -24,7 +24,7 @@ public enum Unit
     /// <summary>kg.</summary>
     Mass,
 
-    /// <summary>Mass of a charge, kg; shown in g.</summary>
+    /// <summary>Mass of a charge or of a mix, kg; shown in g.</summary>
     Powder,
 
     /// <summary>kg·m².</summary>

@@ -74,7 +74,7 @@ public sealed class Bonds() : Question("bonds", "Is each bond big enough, and ho
         {
             var q = w.Given($"q_a{i}", density, "kg/m³", "its density, mixed", adhesive.Source);
             mixed = w.StepOf($"m_a{i}", V * k * q, "kg", "mass to mix", "definition", names);
-            draft.Find($"{adhesive.Name}: mass to mix", mixed.Value, Unit.Mass);
+            draft.Find($"{adhesive.Name}: mass to mix", mixed.Value, Unit.Powder);
         }
         else
         {
@@ -147,6 +147,6 @@ public sealed class Bonds() : Question("bonds", "Is each bond big enough, and ho
         draft.Note("Dry fit first. Degrease, abrade with P120 to P240 to a uniform matt, vacuum, wipe one way with clean solvent, dry, and bond within the hour.");
         draft.Note(string.Create(CultureInfo.InvariantCulture, $"A full cup keeps its heat and can rise by {Adhesion.Rise():F0} K; a film 3 mm thick loses it in {Adhesion.Cooling(0.0015):F0} s. Spread it early; a cup over 100 g can smoke."));
         draft.Note("A line over 0.5 mm loses strength: thicken the epoxy or shim. Wax or plug threads after cleaning, and only the thread. Pull tape while the adhesive is wet.");
-        draft.Note("The motor's case heats its mount after burnout: there use a system good to 100 °C or more. The opening of canopies reaches plates and bolts; see load-path.");
+        draft.Note("The motor's case heats its mount after burnout: there use a system good to 100 °C or more.");
     }
 }
