@@ -26,6 +26,28 @@ public static partial class DesignText
             : Refused(text, path, $"There is no '{path}' in the file.", "");
     }
 
+    /// <summary>Writes a measured value at a path: <c>{value: 8.48 in ± 0.01 in, known: measured}</c> in place of what was planned there.</summary>
+    /// <param name="text">Text of the file.</param>
+    /// <param name="path">Path of a quantity, typed or left out.</param>
+    /// <param name="value">As typed.</param>
+    public static TextChange Measured(string text, string path, string value)
+    {
+        if (Root(text) is not { } root) return Refused(text, path, "The file cannot be read.", "Mend it first.");
+        var written = $"{{value: {YamlWriting.Scalar(value)}, known: measured}}";
+        switch (YamlPath.Find(root, path))
+        {
+            case { Node: YamlMap map } when map["value"] is YamlText inner:
+                var swapped = Checked(text, Swap(text, inner, value), path + ".value", value);
+                return swapped.Problem is not null ? swapped : Replace(swapped.Text, path + ".known", "measured");
+            case { Node: YamlText old }:
+                return Checked(text, Swapped(text, old, written), path + ".value", value);
+            case { Node: null, Holder: YamlMap { Entries.Count: > 0 } holder } found when found.Rest.IndexOfAny(['[', '.']) < 0:
+                return Checked(text, Added(text, holder, found.Rest, written), path + ".value", value);
+            default:
+                return Refused(text, path, $"There is no place for '{path}' in the file.", "Write it there by hand.");
+        }
+    }
+
     /// <summary>Removes a key with its value.</summary>
     /// <param name="text">Text of the file.</param>
     /// <param name="path">Path of the key.</param>
@@ -42,11 +64,13 @@ public static partial class DesignText
             : Refused(text, path, $"'{path}' cannot be removed by itself.", "Change the text by hand.");
     }
 
-    private static string Swap(string text, YamlText old, string value)
+    private static string Swap(string text, YamlText old, string value) => Swapped(text, old, YamlWriting.Scalar(value));
+
+    private static string Swapped(string text, YamlText old, string written)
     {
         var (start, end) = ((int)old.Start.Index, (int)old.End.Index);
         var gap = start == end && start > 0 && text[start - 1] == ':' ? " " : "";
-        return text[..start] + gap + YamlWriting.Scalar(value) + text[end..];
+        return text[..start] + gap + written + text[end..];
     }
 
     private static string Added(string text, YamlMap holder, string key, string yaml)

@@ -2,6 +2,7 @@ using Scribeline.Engine.Design;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Questions;
 using Scribeline.Engine.Resolving;
+using Scribeline.Store.Logbooks;
 using UnitsNet;
 
 namespace Scribeline.Store.Tests;
@@ -71,6 +72,18 @@ public class AsBuiltTests
         var reading = DesignFile.ReadText(text + "\nrecords: {measured: [{what: Booster length, value: 34.1 in}]}");
         Assert.Empty(reading.Problems);
         Assert.Empty(AsBuilt.Of(reading.Design!).Compared);
+    }
+
+    [Fact]
+    public void A_logbook_adds_its_values_after_those_of_the_file_and_tells_what_it_cannot_place()
+    {
+        var at = new DateTimeOffset(2026, 5, 4, 18, 0, 0, TimeSpan.Zero);
+        var (design, strangers) = MeasuredRecords.AddTo(
+            With(("Booster length", "35 in")), [new("Booster length", "34.1 in", "", at), new("Tailcone length", "3 in", "", at), new("Nose length", "12 g", "", at)]);
+        Assert.Equal(["35 in", "34.1 in"], design.Records!.Measured.Select(m => m.Value));
+        Assert.Equal(34.1 * 0.0254, ((TubeDesign)AsBuilt.Of(design).Design.Parts[3]).Length.Si, 1e-12);
+        Assert.Equal(["Tailcone length", "Nose length"], strangers.Select(s => s.What));
+        Assert.Same(Design, MeasuredRecords.AddTo(Design, []).Design);
     }
 
     [Fact]

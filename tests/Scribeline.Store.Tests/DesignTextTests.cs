@@ -48,6 +48,28 @@ public class DesignTextTests
     }
 
     [Theory]
+    [InlineData("a: 1 g # planned\nb: 2\n", "a", "a: {value: 3 g ± 1 g, known: measured} # planned\nb: 2\n")]
+    [InlineData("x: {a: 1 g, b: 2}", "x.a", "x: {a: {value: 3 g ± 1 g, known: measured}, b: 2}")]
+    [InlineData("x: {b: 2}", "x.a", "x: {b: 2, a: {value: 3 g ± 1 g, known: measured}}")]
+    [InlineData("x:\n  b: 2\ny: 1\n", "x.a", "x:\n  b: 2\n  a: {value: 3 g ± 1 g, known: measured}\ny: 1\n")]
+    [InlineData("a: {value: 1 g, known: tested} # shot\n", "a", "a: {value: 3 g ± 1 g, known: measured} # shot\n")]
+    [InlineData("a: {value: 1 g}\n", "a", "a: {value: 3 g ± 1 g, known: measured}\n")]
+    public void A_measured_value_is_marked_as_such(string text, string path, string expected)
+    {
+        var change = DesignText.Measured(text, path, "3 g ± 1 g");
+        Assert.Null(change.Problem);
+        Assert.Equal(expected, change.Text);
+    }
+
+    [Fact]
+    public void A_measured_value_without_a_place_is_told()
+    {
+        var change = DesignText.Measured(Text, "joints[0].fit.friction", "20 N");
+        Assert.Equal(Text, change.Text);
+        Assert.Equal("There is no place for 'joints[0].fit.friction' in the file.", change.Problem!.Message);
+    }
+
+    [Theory]
     [InlineData("a:\n  b: 1 # one\n  c: 2 # two\n\n# end\nd: 3\n", "a.e", "4", "a:\n  b: 1 # one\n  c: 2 # two\n  e: 4\n\n# end\nd: 3\n")]
     [InlineData("a: {b: 1}\r\nc: 2\r\n", "a.e", "4", "a: {b: 1, e: 4}\r\nc: 2\r\n")]
     [InlineData("a: 1", "b", "2", "a: 1\nb: 2")]

@@ -18,6 +18,7 @@ internal static class CommandLine
         scribeline answer night-heron           every answer, with its limit
         scribeline answer night-heron --question stable --working
         scribeline fly night-heron --csv flight.csv --plot flight.svg
+        scribeline build night-heron            what to build next, and what was measured
         """;
 
     /// <summary>Runs what was typed.</summary>
@@ -51,10 +52,11 @@ internal static class CommandLine
         var open = new OpenCommand(screen).Command;
         var answer = new AnswerCommand(screen).Command;
         var fly = new FlyCommand(screen).Command;
+        var build = new BuildCommand(screen).Command;
         var check = new CheckCommand(screen).Command;
         var templates = new TemplatesCommand(screen).Command;
         var create = new NewCommand(screen).Command;
-        var root = new RootCommand(About) { open, answer, fly, templates, check, create };
+        var root = new RootCommand(About) { open, answer, fly, build, templates, check, create };
         var examples = new Dictionary<Command, string>
         {
             [root] = Examples,
@@ -62,6 +64,7 @@ internal static class CommandLine
             [answer] = AnswerCommand.Examples,
             [fly] = FlyCommand.Examples,
             [templates] = TemplatesCommand.Examples,
+            [build] = BuildCommand.Examples,
             [check] = CheckCommand.Examples,
             [create] = NewCommand.Examples,
         };

@@ -17,6 +17,10 @@ public sealed record PrecedenceNetwork(
     /// <summary>Time of hands, s.</summary>
     public double HandsOn => Times.Where(t => t.Activity.HandsOn).Sum(t => t.Activity.Duration);
 
+    /// <summary>What must or should come before an activity.</summary>
+    /// <param name="id">Its id.</param>
+    public IEnumerable<Precedence> Before(string id) => Precedences.Where(p => p.After == id);
+
     /// <summary>What must come right before each activity, by its id: those precedences that do not follow from others.</summary>
     public ILookup<string, Precedence> Directly()
     {

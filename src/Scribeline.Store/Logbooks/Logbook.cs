@@ -34,6 +34,15 @@ public sealed partial class Logbook : IDisposable
         return OpenAs(Path.Combine(Path.GetDirectoryName(path)!, FileName), Path.GetFileName(path), SqliteOpenMode.ReadWriteCreate, patience);
     }
 
+    /// <summary>Opens the logbook beside a design file where there is one, and leaves the folder as it is where there is none.</summary>
+    /// <param name="designFile">The design file.</param>
+    /// <returns>The logbook, nothing where there is none, or a problem where its file cannot be used.</returns>
+    public static Logged<Logbook> OpenExisting(string designFile)
+    {
+        var file = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(designFile))!, FileName);
+        return Path.Exists(file) ? Open(designFile) : new(null);
+    }
+
     /// <summary>SHA-256 of a text in UTF-8, hexadecimal: the name by which revisions know their text.</summary>
     public static string HashOf(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 
