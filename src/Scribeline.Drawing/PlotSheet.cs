@@ -134,6 +134,7 @@ internal sealed class PlotSheet
         sheet.Grid.MajorLineWidth = 1;
         Dress(sheet.Axes.Bottom, plot.Across, across, 60);
         Dress(sheet.Axes.Left, plot.Up, up, 30);
+        sheet.Axes.Left.Label.OffsetX = -8;
         for (var i = 0; i < plot.Series.Count; i++)
         {
             var stroke = LineStroke.Of(i, ink);

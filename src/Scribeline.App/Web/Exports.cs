@@ -30,6 +30,10 @@ internal static class Exports
             PlotOf(shelf, design, question, number) is { } plot
                 ? Results.Text(PlotFollowing.Of(plot, inch ?? false), "application/json", Encoding.UTF8)
                 : Results.NotFound()).AddEndpointFilter(Fresh);
+        app.MapGet("/{design}/flight.json", (DocumentShelf shelf, string design, bool? inch) =>
+            shelf.Find(design)?.Answers.Study is { Missing.Count: 0 } study
+                ? Results.Text(FlightFilm.Of(study, inch ?? false).Text(), "application/json", Encoding.UTF8)
+                : Results.NotFound()).AddEndpointFilter(Fresh);
         app.MapGet("/{design}/flight.csv", (DocumentShelf shelf, string design) =>
             shelf.Find(design)?.Answers.Study is { Missing.Count: 0 } study
                 ? Results.Bytes(Encoding.UTF8.GetBytes(FlightCsv.Of(study.Flight)), "text/csv; charset=utf-8", "flight.csv")
