@@ -27,7 +27,26 @@ internal sealed class LoadPathEnd(LoadPathSurvey survey, Study study, Working w,
             Bond("Rings of the motor mount: bond", rings.Max(r => r.OuterDiameter), rings.Sum(r => r.Thickness), rings[0].Material.Name);
         }
 
+        Edge();
         Joints();
+    }
+
+    // As with a working load: twice the pull that presses the edge with a quarter of its strength, the cord bent by 60°.
+    private void Edge()
+    {
+        if (study.JointOf(anchor.Cord) is not { } joint || TubeEdge.Of(study.Vehicle, joint, anchor) is not { } edge) return;
+        var name = $"edge of {edge.Name}, cut by {harness.Name}";
+        if (study.Rocket.Rigging.Cords[anchor.Cord].Width is not { } width)
+        {
+            survey.Lacks(harness.Name, name, pull, $"{harness.At}.width: of {harness.Name}, laid flat");
+            return;
+        }
+
+        var id = survey.NextId;
+        var b = w.Given($"b_{id}", width, "m", $"width of {harness.Name}", "design, or the cord table");
+        var t = w.Given($"t_{id}", edge.Wall, "m", $"wall of {edge.Name}", "design");
+        var S = w.Given($"S_{id}", edge.Strength, "Pa", "edgewise compressive strength of the wall", edge.Source);
+        survey.Judge(harness.Name, name, pull, w.StepOf($"C_{id}", 2 * (S / 4) * b * t / (2 * Sin(PI / 6)), "N", $"{name}: capacity, twice what a quarter of that bears at a bend of 60°", "common practice", [("S", $"S_{id}"), ("b", $"b_{id}"), ("t", $"t_{id}")]), edge.Source);
     }
 
     private void Hardware()
@@ -148,9 +167,18 @@ internal sealed class LoadPathEnd(LoadPathSurvey survey, Study study, Working w,
         }
 
         var id = survey.NextId;
+        (string, string)[] names = [("N", $"N_{id}"), ("A", $"A_{id}"), ("S", $"S_{id}"), ("d", $"d_{id}"), ("t", $"t_{id}")];
         var N = w.Given($"N_{id}", screws.Count, "", $"screws {screws.Name}", "design");
         var A = w.Given($"A_{id}", screws.Thread.MinorArea, "m²", "root area of one", "ASME B1.1, or ISO 68-1");
         var S = w.Given($"S_{id}", strength, "Pa", "tensile strength", screws.Source);
-        survey.Judge(harness.Name, name, on, w.StepOf($"C_{id}", 0.6 * N * A * S, "N", $"{name}: capacity in shear", "0.6 of the tensile strength: common practice", [("N", $"N_{id}"), ("A", $"A_{id}"), ("S", $"S_{id}")]), screws.Source);
+        if (study.Vehicle.Parts[study.Vehicle.Joints[screws.Joint].ShoulderAhead ? screws.Joint + 1 : screws.Joint] is Tube { OuterDiameter: var outside, InnerDiameter: var inside })
+        {
+            var d = w.Given($"d_{id}", screws.Thread.MajorDiameter, "m", "diameter of one", "ASME B1.1, or ISO 261");
+            var t = w.Given($"t_{id}", (outside - inside) / 2, "m", "wall they bear on", "design");
+            survey.Judge(harness.Name, name, on, w.StepOf($"C_{id}", N * Min(0.6 * A * S, d * t * 200000000), "N", $"{name}: capacity, in shear or by bearing of the wall at 200 MPa", "0.6 of the tensile strength: common practice; bearing: assumption", names), screws.Source);
+            return;
+        }
+
+        survey.Judge(harness.Name, name, on, w.StepOf($"C_{id}", 0.6 * N * A * S, "N", $"{name}: capacity in shear", "0.6 of the tensile strength: common practice", names), screws.Source);
     }
 }

@@ -28,6 +28,10 @@ public sealed partial class Study
     /// <param name="flown">A flight of this rocket, as planned or with something failing.</param>
     public ValueList<PathElement> LoadPathOf(FlightResult flown) => new LoadPathSurvey(this, flown, CanopyLoadsOf(flown), new Working()).Walk();
 
+    /// <summary>The last canopy that a body lands under; null where it lands under none.</summary>
+    /// <param name="landing">Of the flight as planned.</param>
+    public CanopyLoad? LandsUnder(Landing landing) => CanopyLoads.LastOrDefault(l => l.Flown.Body == landing.Body && l.Flown.LineStretch.Time <= landing.At.Time);
+
     /// <summary>Where a canopy hangs; null where it hangs on no cord.</summary>
     /// <param name="canopy">Its name.</param>
     public Hanging? HangingOf(string canopy) => Rocket.Rigging.Hangings.FirstOrDefault(h => h.Canopy == canopy);

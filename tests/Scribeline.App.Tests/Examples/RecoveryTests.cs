@@ -40,7 +40,8 @@ public class RecoveryTests
 
     /// <summary>
     /// Capacities by hand: Roark's plate (a 37.97 mm, t 6.35 mm, one 16.3 mm washer, ν 0.15, a third of 310 MPa); two stress areas of 1/4-20 at
-    /// 420 MPa; twice 660 and 1000 lbf; 12 lines of 225 lbf; 4450 N sewn to 0.80; π d h at 5 MPa.
+    /// 420 MPa; twice 660 and 1000 lbf; 12 lines of 225 lbf; 4450 N sewn to 0.80; π d h at 5 MPa; 12.7 mm on 1.524 mm at a quarter of 241 MPa, twice; six 4.166 mm screws in
+    /// 1.524 mm at 200 MPa.
     /// </summary>
     [Theory]
     [InlineData("Bay top: bending", 3150.5)]
@@ -51,6 +52,8 @@ public class RecoveryTests
     [InlineData("Main: lines", 8072)]
     [InlineData("Upper harness: cord with its ends", 3560)]
     [InlineData("Nose plate: bond of its rim", 7170)]
+    [InlineData("edge of Payload, cut by Upper harness", 2332)]
+    [InlineData("Payload to Bay: screws, pulled by Upper harness at Bay top", 7618)]
     public void Capacity_by_hand(string element, double newtons)
     {
         var study = Example.Nominal("night-heron");
@@ -165,10 +168,13 @@ public class RecoveryTests
     [Fact]
     public void A_heavier_rocket_never_lands_slower()
     {
+        // Without its weighings: a rocket on the scale keeps its mass whatever is listed.
+        var light = Changed("night-heron", d => d with { Records = null });
         var heavier = Changed("night-heron", d => d with
         {
+            Records = null,
             Stowed = [.. d.Stowed, new StowedDesign { In = "Booster", Other = new() { Name = "Lead", Mass = Measure.Read<Mass>("500 g").Value! } }],
         });
-        Assert.True(Value(Ask(heavier, "descends"), "landing under Main alone") > Value(Ask(Example.Nominal("night-heron"), "descends"), "landing under Main alone"));
+        Assert.True(Value(Ask(heavier, "descends"), "landing under Main alone") > Value(Ask(light, "descends"), "landing under Main alone"));
     }
 }

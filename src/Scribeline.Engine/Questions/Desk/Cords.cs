@@ -50,6 +50,14 @@ public sealed class Cords() : Question("cords", "Are the cords long enough and s
         var rigged = study.Rocket.Rigging.Cords[jerk.Cord];
         var S = w.Given($"S_{n}", strength, "N", $"breaking load of {name}", rigged.Source);
         var u = w.Given($"u_{n}", rigged.EndShare, "", "share that its ends leave", rigged.EndSource);
+        var r = S * u / T;
+        if (!study.Limits["cords.strength"].IsMetBy(r))
+        {
+            // By the cord's mean stiffness: what softens at first is then on the safe side.
+            var length = HarnessRules.LengthFor(v, a * b / (a + b), strength / jerk.Harness.Stretch!.Value, S * u / study.Limits["cords.strength"].Value);
+            draft.Note($"{name}: of this cord {length:F0} m would hold the jerk to what its limit allows; a softer or stronger cord needs less.");
+        }
+
         draft.Find($"{name}: strength with its ends over the jerk", w.StepOf($"r_{n}", S * u / T, "", "strength with its ends over the jerk", "definition", names), Unit.Ratio, "cords.strength");
         draft.Find($"{name}: peak tension of the jerk", T, Unit.Force);
         draft.Find($"{name}: energy it must take up", E, Unit.Energy);

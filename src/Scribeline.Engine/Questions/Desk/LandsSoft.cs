@@ -1,4 +1,7 @@
+using Scribeline.Engine.Flight;
 using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Recovery;
+using static System.Math;
 
 namespace Scribeline.Engine.Questions.Desk;
 
@@ -33,11 +36,22 @@ public sealed class LandsSoft() : Question("lands-soft", "How hard does each pie
                 var K = w.StepOf($"K_{n}", 0.5 * m * u * u, "J", $"energy of {piece} with its drift", "definition", [("m", $"m_{n}"), ("u", $"u_{n}")]);
                 draft.Find($"{piece}: energy at its descent rate", E, Unit.Energy, "lands-soft.energy");
                 draft.Find($"{piece}: energy with its drift", K, Unit.Energy);
+                if (study.LandsUnder(landing) is { } load) Alone(draft, study, landing, load, piece, n);
             }
         }
 
         if (n == 0) draft.Find("energy at the ground", double.NaN, Unit.Energy, "lands-soft.energy");
-        draft.Note("Each piece on a cord is taken to land with its own mass at the common descent rate.");
+        draft.Note("Each piece on a cord is taken to land with its own mass at the common descent rate. Alone means that the last canopy carries all of it: a drogue hangs in its wake.");
         return draft.Done();
+    }
+
+    private static void Alone(Draft draft, Study study, Landing landing, CanopyLoad load, string piece, int n)
+    {
+        var w = draft.Working;
+        (string, string)[] names = [("m", $"m_{n}"), ("M", $"M_{n}"), ("g", $"g_{n}"), ("d", $"d_{n}"), ("S", $"S_{n}"), ("e", $"e_{n}")];
+        var (m, M, S) = (study.PieceMass(piece), w.Given($"M_{n}", landing.At.Mass, "kg", "mass of all that hangs together", "question weight"), w.Given($"S_{n}", load.Canopy.DragArea, "m²", $"drag area of {load.Canopy.Name}", "design, or the canopy table"));
+        var (g, d) = (w.Given($"g_{n}", study.Gravity, "m/s²", "gravity at the site", "WGS 84 (NIMA TR8350.2)"), w.Given($"d_{n}", study.DensityAtPad, "kg/m³", "air density at the pad", "the day given"));
+        var e = w.StepOf($"e_{n}", Sqrt(2 * M * g / (d * S)), "m/s", $"rate under {load.Canopy.Name} alone", "Knacke (1991) ch. 4", names);
+        draft.Find($"{piece}: energy under {load.Canopy.Name} alone", w.StepOf($"A_{n}", 0.5 * m * e * e, "J", $"energy of {piece} at that rate", "definition", names), Unit.Energy, "lands-soft.energy");
     }
 }

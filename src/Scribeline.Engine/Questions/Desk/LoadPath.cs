@@ -31,7 +31,6 @@ public sealed class LoadPath() : Question("load-path", "What is the weakest link
         draft.Note($"The weakest is {weakest.Name}: {weakest.Cause}.");
         draft.List(() => Table(study, elements));
         draft.Note("Each load is the greater of the jerk as the harness runs out and the share of the opening that slows what lies beyond. Rated parts count twice their working load, plates a third or a quarter of their strength, so that a factor of 2 keeps the customary allowances.");
-        draft.Note("How a cord cuts into the edge of a tube is answered in cords, the canopy itself in opens.");
         ChargeNotes.OfStrength(draft);
         return draft.Done();
     }
