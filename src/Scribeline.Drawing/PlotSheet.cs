@@ -29,11 +29,11 @@ internal sealed class PlotSheet
     private readonly SKFont text = PrintFont.Of(PrintFont.Regular, TextSize);
     private readonly SKFont heading = PrintFont.Of(PrintFont.SemiBold, 18);
 
-    public PlotSheet(Plot plot, PlotStyle style)
+    public PlotSheet(Plot plot, PlotStyle style, Ink? ink = null)
     {
         this.plot = plot;
         this.style = style;
-        ink = style.Dark ? Ink.Dark : Ink.Light;
+        this.ink = ink ?? (style.Dark ? Ink.Dark : Ink.Light);
         across = PlotAxis.Across(plot, style.Inch);
         up = PlotAxis.Up(plot, style.Inch);
     }
@@ -53,6 +53,7 @@ internal sealed class PlotSheet
         // The plotting library clears what it draws on, so it goes first.
         DrawLines(canvas, data);
         for (var i = 0; i < title.Count; i++) DrawText(canvas, title[i], Side, TitleBase + (i * TitleHeight), heading, ink.Line);
+        DrawAxisNames(canvas, data);
         DrawKey(canvas, key);
         DrawMarks(canvas, data, marks);
         DrawBound(canvas, data);
@@ -85,6 +86,19 @@ internal sealed class PlotSheet
         }
 
         return lines;
+    }
+
+    // The plotting library sets turned words letter by letter, unevenly; and its name of an axis may cover the numbers.
+    private void DrawAxisNames(SKCanvas canvas, SKRect data)
+    {
+        string below = Named(plot.Across, across), beside = Named(plot.Up, up);
+        DrawText(canvas, below, data.MidX - (text.MeasureText(below) / 2), data.Bottom + 42, text, ink.Line);
+        canvas.Save();
+        canvas.RotateDegrees(-90, 24, data.MidY);
+        DrawText(canvas, beside, 24 - (text.MeasureText(beside) / 2), data.MidY + 4, text, ink.Line);
+        canvas.Restore();
+
+        static string Named(Axis axis, PlotAxis scale) => scale.Symbol.Length == 0 ? axis.Name : $"{axis.Name}, {scale.Symbol}";
     }
 
     // Where each line's sample and name stand. A key only where there is something to tell apart.
@@ -132,9 +146,8 @@ internal sealed class PlotSheet
         sheet.Axes.Top.FrameLineStyle.IsVisible = false;
         sheet.Grid.MajorLineColor = Shade(ink.Faint);
         sheet.Grid.MajorLineWidth = 1;
-        Dress(sheet.Axes.Bottom, plot.Across, across, 60);
-        Dress(sheet.Axes.Left, plot.Up, up, 30);
-        sheet.Axes.Left.Label.OffsetX = -8;
+        Dress(sheet.Axes.Bottom, 60);
+        Dress(sheet.Axes.Left, 30);
         for (var i = 0; i < plot.Series.Count; i++)
         {
             var stroke = LineStroke.Of(i, ink);
@@ -154,13 +167,8 @@ internal sealed class PlotSheet
         sheet.Render(canvas, new PixelRect(0, style.Width, style.Height, 0));
     }
 
-    private void Dress(ScottPlot.IAxis side, Axis axis, PlotAxis scale, float spacing)
+    private void Dress(ScottPlot.IAxis side, float spacing)
     {
-        side.Label.Text = scale.Symbol.Length == 0 ? axis.Name : $"{axis.Name}, {scale.Symbol}";
-        side.Label.FontSize = TextSize;
-        side.Label.FontName = PrintFont.Family;
-        side.Label.Bold = false;
-        side.Label.ForeColor = Shade(ink.Line);
         side.TickLabelStyle.FontSize = TextSize;
         side.TickLabelStyle.FontName = PrintFont.Family;
         side.TickLabelStyle.ForeColor = Shade(ink.Line);

@@ -1,4 +1,5 @@
 using Scribeline.App.Terminal;
+using Scribeline.Engine.Questions;
 using Scribeline.Tests;
 
 namespace Scribeline.App.Tests;
@@ -48,7 +49,7 @@ public class AnswerPageTests
     [InlineData(6.6743e-11, "6.6743E-11")]
     [InlineData(1234567890123, "1.234568E12")]
     [InlineData(double.NaN, "not known")]
-    public void Numbers_of_a_working_have_seven_digits(double value, string shown) => Assert.Equal(shown, WorkingPage.Number(value));
+    public void Numbers_of_a_working_have_seven_digits(double value, string shown) => Assert.Equal(shown, WorkingText.Number(value));
 
     private static string Render(int width, bool colour, bool working)
     {

@@ -10,8 +10,6 @@ namespace Scribeline.App.Commands;
 /// <summary>answer: every question, or some, of one design.</summary>
 internal sealed class AnswerCommand
 {
-    private const int MostSamples = 100_000;
-
     /// <summary>Shown beneath its help.</summary>
     public const string Examples =
         """
@@ -36,28 +34,12 @@ internal sealed class AnswerCommand
         Description = "Show every step: formula, values, unit, source.",
     };
 
-    private readonly Option<int> samples = new("--samples")
-    {
-        Description = "Cases drawn from the tolerances of the design; 0 for none.",
-        HelpName = "N",
-        DefaultValueFactory = _ => 100,
-    };
-
-    private readonly Option<ulong> seed = new("--seed")
-    {
-        Description = "Another seed draws other cases.",
-        HelpName = "N",
-        DefaultValueFactory = _ => 1,
-    };
+    private readonly Option<int> samples = CommonOptions.Samples(100);
+    private readonly Option<ulong> seed = CommonOptions.Seed();
 
     public AnswerCommand(Screen screen)
     {
         this.screen = screen;
-        samples.Validators.Add(result =>
-        {
-            if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var typed) && typed is < 0 or > MostSamples)
-                result.AddError($"--samples must be a number from 0 to {MostSamples}.");
-        });
         question.Validators.Add(result =>
         {
             foreach (var token in result.Tokens.Where(t => Questionnaire.Named(t.Value) is null)) result.AddError(Unknown(token.Value));

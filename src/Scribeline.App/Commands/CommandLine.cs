@@ -17,6 +17,7 @@ internal static class CommandLine
         scribeline open night-heron             the workbench, in a browser
         scribeline answer night-heron           every answer, with its limit
         scribeline answer night-heron --question stable --working
+        scribeline packet night-heron           all of it on paper
         scribeline fly night-heron --csv flight.csv --plot flight.svg
         scribeline build night-heron            what to build next, and what was measured
         """;
@@ -54,15 +55,17 @@ internal static class CommandLine
         var fly = new FlyCommand(screen).Command;
         var build = new BuildCommand(screen).Command;
         var check = new CheckCommand(screen).Command;
+        var packet = new PacketCommand(screen).Command;
         var templates = new TemplatesCommand(screen).Command;
         var create = new NewCommand(screen).Command;
-        var root = new RootCommand(About) { open, answer, fly, build, templates, check, create };
+        var root = new RootCommand(About) { open, answer, fly, build, packet, templates, check, create };
         var examples = new Dictionary<Command, string>
         {
             [root] = Examples,
             [open] = OpenCommand.Examples,
             [answer] = AnswerCommand.Examples,
             [fly] = FlyCommand.Examples,
+            [packet] = PacketCommand.Examples,
             [templates] = TemplatesCommand.Examples,
             [build] = BuildCommand.Examples,
             [check] = CheckCommand.Examples,

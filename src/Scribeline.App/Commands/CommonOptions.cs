@@ -9,6 +9,32 @@ internal static class CommonOptions
     /// <summary>The design.</summary>
     public static Argument<string> File() => new("FILE") { Description = "A design file, or the folder that holds rocket.yaml." };
 
+    /// <summary>How many cases to draw.</summary>
+    public static Option<int> Samples(int usual)
+    {
+        const int Most = 100_000;
+        var samples = new Option<int>("--samples")
+        {
+            Description = "Cases drawn from the tolerances of the design; 0 for none.",
+            HelpName = "N",
+            DefaultValueFactory = _ => usual,
+        };
+        samples.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var typed) && typed is < 0 or > Most)
+                result.AddError($"--samples must be a number from 0 to {Most}.");
+        });
+        return samples;
+    }
+
+    /// <summary>Which cases to draw.</summary>
+    public static Option<ulong> Seed() => new("--seed")
+    {
+        Description = "Another seed draws other cases.",
+        HelpName = "N",
+        DefaultValueFactory = _ => 1,
+    };
+
     /// <summary>Size of paper to print on.</summary>
     public static Option<string> PaperSize()
     {

@@ -16,13 +16,7 @@ internal static class VerdictMark
     };
 
     /// <summary>The word alone.</summary>
-    public static string Word(Verdict verdict) => verdict switch
-    {
-        Verdict.Clear => "clear",
-        Verdict.Watch => "watch",
-        Verdict.Stop => "stop",
-        _ => "open",
-    };
+    public static string Word(Verdict verdict) => AnswerText.Word(verdict);
 
     /// <summary>Shape and word.</summary>
     public static string Of(Verdict verdict) => $"{Shape(verdict)} {Word(verdict)}";

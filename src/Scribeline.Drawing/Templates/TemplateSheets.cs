@@ -71,13 +71,13 @@ internal sealed class TemplateSheets
         while (rest.Count > 0)
         {
             List<(Template Template, double Y, IReadOnlyList<string> Facts)> placed = [];
-            double y = Top, bottom = on.Height - TitleStrip.Height - ScaleBars.Room, width = on.Width - (2 * Side);
+            double y = Top, bottom = on.Height - TitleStrip.Height - ScaleBars.Room, width = on.Width - (2 * Side), column = (width / 2) + 2;
             while (rest.TryPeek(out var template))
             {
-                var facts = FactLines(template, width);
-                double needed = HeadingRoom + template.Height + 5 + (facts.Count * Lettering.Small.Leading);
+                var facts = FactLines(template, column - 6);
+                double needed = HeadingRoom + template.Height + 5 + ((facts.Count + 1) / 2 * Lettering.Small.Leading);
                 if (placed.Count > 0 && y + needed > bottom) break;
-                placed.Add((rest.Dequeue(), y, Fitting(template, width, bottom - y - HeadingRoom - template.Height - 5)));
+                placed.Add((rest.Dequeue(), y, Fitting(template, column - 6, 2 * (bottom - y - HeadingRoom - template.Height - 5))));
                 y += needed + 4;
             }
 
@@ -87,7 +87,7 @@ internal sealed class TemplateSheets
                 {
                     pen.Words(Lettering.Heading.Cut(template.Title, width), Side, top + 2.5, Lettering.Heading);
                     pen.Within(Side - 1, top + HeadingRoom - 1, template.Width + 2, template.Height + 2, Side, top + HeadingRoom, () => TemplatePainter.Draw(pen, template));
-                    Facts(pen, facts, Side, top + HeadingRoom + template.Height + 5);
+                    Facts(pen, facts, Side, top + HeadingRoom + template.Height + 5, column);
                 }
 
                 ScaleBars.Draw(pen, on);
@@ -194,8 +194,9 @@ internal sealed class TemplateSheets
         return lines.Count <= fit ? lines : fit < 2 ? [] : [.. lines.Take(fit - 1), "more in the hole schedule"];
     }
 
-    private static void Facts(Pen pen, IReadOnlyList<string> facts, double x, double y)
+    private static void Facts(Pen pen, IReadOnlyList<string> facts, double x, double y, double column = 0)
     {
-        for (var i = 0; i < facts.Count; i++) pen.Words(facts[i], x, y + (i * Lettering.Small.Leading), Lettering.Small);
+        var rows = column > 0 ? (facts.Count + 1) / 2 : facts.Count;
+        for (var i = 0; i < facts.Count; i++) pen.Words(facts[i], x + (i < rows ? 0 : column), y + (i % Math.Max(rows, 1) * Lettering.Small.Leading), Lettering.Small);
     }
 }

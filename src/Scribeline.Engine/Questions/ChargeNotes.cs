@@ -6,14 +6,13 @@ internal static class ChargeNotes
     /// <summary>Adds those of any charge.</summary>
     public static void OfCharges(Draft draft)
     {
-        draft.Note("Black powder and igniters can injure. Handle small amounts, away from flame, static and powered circuits, with eye and ear protection, and only where you are permitted to.");
-        draft.Note("Confirm by a ground test in flight configuration, remotely fired, with people clear of both ends. Test again after any change of volume, pins or fit.");
-        draft.Note("Buying, storing and carrying black powder and igniters is regulated and differs by place. This program gives no legal advice; ask the authority or a licensed person.");
+        draft.Note(Cautions.Powder);
+        draft.Note(Cautions.GroundTest);
+        draft.Note(Cautions.PowderLaw);
     }
 
     /// <summary>Adds those of any load or strength.</summary>
-    public static void OfStrength(Draft draft) =>
-        draft.Note("Strength values are nominal or from the source named; real parts vary. Test a sample or use a larger margin when a failure could hurt someone.");
+    public static void OfStrength(Draft draft) => draft.Note(Cautions.Strength);
 
     /// <summary>Names what the charges lack; true where a charge cannot be fired.</summary>
     public static void Missing(Draft draft, Study study)

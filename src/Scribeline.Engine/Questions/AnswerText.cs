@@ -1,14 +1,22 @@
 using System.Globalization;
-using Scribeline.Engine.Questions;
 
-namespace Scribeline.App.Terminal;
+namespace Scribeline.Engine.Questions;
 
 /// <summary>How the numbers of an answer are worded, the same on every face.</summary>
-internal static class AnswerText
+public static class AnswerText
 {
+    /// <summary>A verdict in one word.</summary>
+    public static string Word(Verdict verdict) => verdict switch
+    {
+        Verdict.Clear => "clear",
+        Verdict.Watch => "watch",
+        Verdict.Stop => "stop",
+        _ => "open",
+    };
+
     /// <summary>How many answers got which verdict, gravest first.</summary>
     public static string Count(IReadOnlyList<Answer> answers) => string.Join(", ",
-        Counts(answers).Select(v => string.Create(CultureInfo.InvariantCulture, $"{v.Count} {VerdictMark.Word(v.Verdict)}")));
+        Counts(answers).Select(v => string.Create(CultureInfo.InvariantCulture, $"{v.Count} {Word(v.Verdict)}")));
 
     /// <summary>The verdicts that occur, gravest first, with how often.</summary>
     public static IEnumerable<(Verdict Verdict, int Count)> Counts(IReadOnlyList<Answer> answers) =>
