@@ -3,6 +3,7 @@ using Scribeline.Drawing.Sheets;
 using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Questions;
 using Scribeline.Engine.Shop;
+using Sheet = Scribeline.Drawing.Sheets.Sheet;
 
 namespace Scribeline.Drawing.Packets;
 
