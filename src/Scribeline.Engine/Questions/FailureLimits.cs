@@ -19,6 +19,12 @@ internal static class FailureLimits
     {
         foreach (var landing in pieces.GroupBy(p => p.Landing.Body))
             yield return Finding.Of($"landing speed of {string.Join(" and ", landing.Select(p => p.Name))}", landing.First().Landing.DescentRate, Unit.Speed, study.Limits["descends.landing"]);
+        if (study.Day.ShortestSide is { } side && pieces.Count > 0)
+        {
+            yield return Finding.Of("farthest piece from the rail", pieces.Max(p => p.Away), Unit.Height, new Limit(
+                "if-it-fails.field", side / 2, Sense.AtMost, 0, Must: true, "half the shortest side of the site, the rail taken in its middle"));
+        }
+
         foreach (var piece in pieces) yield return Finding.Of($"landing energy of {piece.Name}", piece.Energy, Unit.Energy, study.Limits["lands-soft.energy"]);
         foreach (var ((name, limit), ratio) in least) yield return Finding.Of(name, ratio, Unit.Ratio, study.Limits[limit]);
         var asked = failure.ChangesMotor ? OfClimb : failure.Together.Count > 0 ? [new BurstsNothing()] : [];

@@ -21,6 +21,12 @@ public sealed record FailureOutcome(
     /// <summary>Whether it comes to the ground with every limit met.</summary>
     public bool WithinLimits => Computed && !Broken.Any();
 
+    /// <summary>Whether it breaks a limit that another flight keeps, or breaks one worse by a twentieth of the limit.</summary>
+    /// <param name="planned">The other flight.</param>
+    public bool IsWorseThan(FailureOutcome planned) => !Computed || Broken.Any(f =>
+        f.Limit!.Room(f.Value) < planned.Broken.Where(p => p.Limit!.Id == f.Limit.Id).Select(p => p.Limit!.Room(p.Value)).DefaultIfEmpty(0).Min() - (0.05 * Math.Abs(f.Limit.Value))
+        || planned.Broken.All(p => p.Limit!.Id != f.Limit.Id));
+
     /// <summary>Gravest among the limits.</summary>
     public Verdict Verdict => !Computed ? Verdict.Open : Judged.Select(f => f.Verdict).DefaultIfEmpty(Verdict.Clear).Max();
 

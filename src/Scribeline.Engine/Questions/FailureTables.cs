@@ -31,12 +31,13 @@ internal static class FailureTables
         [new("failure"), new("what"), new("time", Unit.Time), new("height", Unit.Height), new("airspeed", Unit.Speed), new("force", Unit.Force)],
         outcomes.SelectMany(o => o.Events.Select(e => TableRow.Of(null, o.Failure.Name, e.What, e.Time, e.Height, e.Airspeed, e.Force))).ToValueList());
 
-    private static string Breaks(FailureOutcome outcome) => !outcome.Computed ? "not computed"
+    internal static string Breaks(FailureOutcome outcome) => !outcome.Computed ? "not computed"
         : !outcome.Broken.Any() ? "no limit"
         : string.Join("; ", outcome.Broken.Select(f => f.Limit!.Id switch
         {
             "descends.landing" => "landing speed",
             "lands-soft.energy" => "landing energy",
+            "if-it-fails.field" => "outside the field",
             _ => f.Name,
         }).Distinct());
 }

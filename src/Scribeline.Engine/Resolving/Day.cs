@@ -16,6 +16,9 @@ namespace Scribeline.Engine.Resolving;
 public sealed record Day(
     Motor Motor, double? Latitude, double? Ceiling, DayAir Air, Wind Wind, WeatherKnown Weather, GustField? Turbulence, double? Gust, RailOfDay Rail)
 {
+    /// <summary>Shortest side of the field, m; null where the site states none.</summary>
+    public double? ShortestSide { get; init; }
+
     /// <summary>The same rail and motor on a standard day without wind: what is planned before the weather is known.</summary>
     public Day Planned => this with { Air = DayAir.Standard(Air.Elevation), Wind = new CalmWind(), Weather = default, Turbulence = null, Gust = null };
 }

@@ -39,7 +39,10 @@ internal static class DayResolver
         return new(
             motor, latitude, site.Ceiling is { } c ? draw(c) : null, air, wind, known,
             gusts is { } stream && known.Wind ? Turbulence(wind, stream) : null,
-            weather?.Gust is { } gust ? draw(gust) : null, rail);
+            weather?.Gust is { } gust ? draw(gust) : null, rail)
+        {
+            ShortestSide = site.ShortestSide is { } side ? draw(side) : null,
+        };
     }
 
     private static GustField Turbulence(Wind wind, RandomStream stream)

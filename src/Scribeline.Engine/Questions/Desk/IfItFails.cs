@@ -38,21 +38,30 @@ public sealed class IfItFails() : Question("if-it-fails", "What if something fai
 
     private static void Counts(Draft draft, ValueList<FailureOutcome> outcomes)
     {
-        var failures = outcomes.Select((o, i) => (Outcome: o, Symbol: $"s_{i}")).Skip(1).ToArray();
-        double Outside(string symbol, string what, Func<Failure, bool> which)
+        var w = draft.Working;
+        var planned = outcomes[0];
+        var singles = outcomes.Select((o, i) => (Outcome: o, Index: i)).Skip(1).Where(f => f.Outcome.Failure.Things == 1).ToArray();
+        if (singles.Length > 0)
         {
-            var terms = failures.Where(f => which(f.Outcome.Failure)).Select(f => f.Symbol).ToArray();
-            return terms.Length == 0 ? double.NaN : terms.Length - draft.Working.Sum(symbol, terms, "", $"{what} that end within limits", "definition");
+            var within = w.Sum("n_1", [.. singles.Select(f => $"s_{f.Index}")], "", "failures of one thing that end within limits", "definition");
+            draft.Find($"single failures that end within limits, of {singles.Length}", within, Unit.Count);
         }
 
-        var single = failures.Count(f => f.Outcome.Failure.Things == 1);
-        if (single == 0) return;
-        var outside = Outside("n_1", "failures of one thing", f => f.Things == 1);
-        draft.Find($"single failures that end within limits, of {single}", single - outside, Unit.Count);
-        if (Outside("n_a", "dead altimeters, one at a time,", f => f is { Dead.Count: 1, Things: 1 }) is var dead and >= 0)
-            draft.Find("altimeters whose death alone breaks a limit", dead, Unit.Count, "if-it-fails.altimeter");
-        if (Outside("n_e", "motors and charges at the ends of what they may be", f => f is { Things: 1 } && (f.ChangesMotor || f.StrongestPins || f.Powder != 1)) is var ends and >= 0)
-            draft.Find("hot or cold motor, weak powder with strong pins: how many break a limit", ends, Unit.Count, "if-it-fails.variation");
+        draft.Find("limits broken as planned, without any failure", planned.Broken.Count(), Unit.Count, "if-it-fails.planned");
+        Worse("altimeters whose death alone breaks a limit kept as planned", "n_a", "if-it-fails.altimeter", f => f.Dead.Count == 1);
+        Worse("hot or cold motor, weak powder with strong pins: how many do", "n_v", "if-it-fails.variation", f => f.ChangesMotor || f.StrongestPins || f.Powder != 1);
+
+        void Worse(string name, string symbol, string limit, Func<Failure, bool> which)
+        {
+            List<string> terms = [];
+            foreach (var (outcome, index) in singles.Where(f => which(f.Outcome.Failure)))
+            {
+                w.Simulated($"k_{index}", outcome.IsWorseThan(planned) ? 1 : 0, "", $"{outcome.Failure.Name}: 1 where it breaks a limit kept as planned, or one worse, else 0", Flown);
+                terms.Add($"k_{index}");
+            }
+
+            if (terms.Count > 0) draft.Find(name, w.Sum(symbol, terms, "", name, "definition"), Unit.Count, limit);
+        }
     }
 
     private static void Worst(Draft draft, ValueList<FailureOutcome> outcomes)
@@ -84,7 +93,7 @@ public sealed class IfItFails() : Question("if-it-fails", "What if something fai
 
     private static void Remarks(Draft draft, Study study, ValueList<FailureOutcome> outcomes)
     {
-        if (outcomes[0].Broken.Any()) draft.Note($"As planned, without any failure, it breaks limits already: {string.Join(", ", outcomes[0].Broken.Select(f => f.Name))}.");
+        if (outcomes[0].Broken.Any()) draft.Note($"As planned, without any failure, it breaks: {FailureTables.Breaks(outcomes[0])}.");
         var several = outcomes.Where(o => o.Failure.Things > 1).Select(o => Lower(o)).ToArray();
         if (several.Length > 0) draft.Note($"More than one thing must fail at once for: {string.Join("; ", several)}. One cause may do it: a battery, switch, vent or mistake that both share.");
         draft.Note("Each failure is flown to the ground with what follows from it: a charge that does not part its joint leaves it shut; a cord that a jerk or a canopy breaks is broken; a joint that is jerked open is open. A canopy that does not open has no drag.");
@@ -92,6 +101,9 @@ public sealed class IfItFails() : Question("if-it-fails", "What if something fai
         if (outcomes.Any(o => o.Unburnt.Count > 0)) draft.Note("A charge left unburnt lies on the ground live. Treat every landed rocket as armed until its power is off and its charges are shown safe.");
         draft.Note("Weather, motor lot and assembly differ from the model. A recovery failure lands elsewhere and faster than planned; where no canopy is open, the speed of a tumbling piece may be half as much again.");
         draft.Note("The energy limit is a programme limit for hardware, not a level that is harmless to people.");
+        draft.Note(study.Day.ShortestSide is null
+            ? "The site states no shortest side, so no landing is held against the field. Write it in the site file."
+            : "The field is taken as far as half its shortest side from the rail, to every side.");
         if (!study.WindIsKnown) draft.Note("No wind is typed: every landing point is that of a calm day.");
     }
 
