@@ -49,7 +49,7 @@ public sealed class IfItFails() : Question("if-it-fails", "What if something fai
 
         draft.Find("limits broken as planned, without any failure", planned.Broken.Count(), Unit.Count, "if-it-fails.planned");
         Worse("altimeters whose death alone breaks a limit kept as planned", "n_a", "if-it-fails.altimeter", f => f.Dead.Count == 1);
-        Worse("hot or cold motor, weak powder with strong pins: how many do", "n_v", "if-it-fails.variation", f => f.ChangesMotor || f.StrongestPins || f.Powder != 1);
+        Worse("hot or cold motor, weak powder with strong pins: how many break one", "n_v", "if-it-fails.variation", f => f.ChangesMotor || f.StrongestPins || f.Powder != 1);
 
         void Worse(string name, string symbol, string limit, Func<Failure, bool> which)
         {
