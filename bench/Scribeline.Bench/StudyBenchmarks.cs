@@ -15,6 +15,7 @@ public class StudyBenchmarks
     private FlightInputs inputs = null!;
     private AeroTable table = null!;
     private readonly ResultCache kept = new();
+    private Study down = null!;
     private int edits;
 
     [GlobalSetup]
@@ -23,6 +24,7 @@ public class StudyBenchmarks
         var study = NightHeron.Fresh();
         inputs = NightHeron.Inputs(study);
         table = study.Aero;
+        down = study;
     }
 
     [Benchmark(Baseline = true, Description = "one flight, ignition to landing, 1e-8")]
@@ -50,6 +52,14 @@ public class StudyBenchmarks
     {
         var motor = NightHeron.Design.Motor!.Value! with { LoadedMass = Measure.Si<Mass>(1.45 + (1e-6 * ++edits), at: "motor.loaded mass") };
         return Apart(NightHeron.Design with { Motor = new(null, motor) });
+    }
+
+    [Benchmark(Description = "packing, opening, load path and cords, flight and charges kept")]
+    public int ComingDown()
+    {
+        // A study of its own each time: only what the cache holds is kept, as when the verdicts are asked anew.
+        var study = new Study(down.Rocket, down.Motor, down.Day, down.Missing, kept);
+        return Questionnaire.Down.Prepend(Questionnaire.Named("packs")!).Sum(q => q.Ask(study).Findings.Count);
     }
 
     private int Apart(RocketDesign design)
