@@ -36,10 +36,10 @@ internal sealed class BuildPage(Page page, Rocket rocket, ValueList<PlannedMeasu
     {
         var hands = progress.Steps.Where(s => s.Step.HandsOn).ToArray();
         var done = hands.Count(s => s.State == StepState.Done);
-        var plan = EveningPlan.Of(progress.Left, rocket.Evening);
+        var plan = EveningPlan.Of(progress.Left, rocket.Shop.Practice.Evening);
         return done == hands.Length && plan.Turns.Count == 0
             ? $"All {hands.Length} steps are done."
-            : string.Create(CultureInfo.InvariantCulture, $"{done} of {hands.Length} steps done. Left: {Time(progress.Left.HandsOn)} of hands, on {plan.Evenings} evenings of {rocket.Evening / 3600:0.##} h; {Time(plan.Elapsed)} until the last of it has set.");
+            : string.Create(CultureInfo.InvariantCulture, $"{done} of {hands.Length} steps done. Left: {Time(progress.Left.HandsOn)} of hands, on {plan.Evenings} evenings of {rocket.Shop.Practice.Evening / 3600:0.##} h; {Time(plan.Elapsed)} until the last of it has set.");
     }
 
     private void Next(BuildProgress progress)

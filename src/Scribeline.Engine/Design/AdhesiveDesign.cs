@@ -49,6 +49,9 @@ public sealed record BenchDesign : Placed
     [Key("Adhesive mixed over adhesive needed; 1.4 if left out.", Sign = Sign.Above)]
     public Measure<Ratio>? Waste { get; init; }
 
+    [Key("Length of an evening of building; 3 h if left out.", Sign = Sign.Above)]
+    public Measure<Duration>? Evening { get; init; }
+
     [Key("Thickness of the paper for templates; 0.1 mm if left out.", Sign = Sign.NotBelow)]
     public Measure<Length>? Paper { get; init; }
 }

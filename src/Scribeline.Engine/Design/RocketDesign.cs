@@ -66,9 +66,6 @@ public sealed record RocketDesign : Placed
     [Key("The builder's own limits in place of the defaults, by id such as stable.margin.")]
     public ValueList<LimitDesign> Limits { get; init; } = ValueList<LimitDesign>.Empty;
 
-    [Key("How it is built.")]
-    public BuildDesign? Build { get; init; }
-
     [Key("What was weighed and measured on the finished rocket.")]
     public RecordsDesign? Records { get; init; }
 }

@@ -37,6 +37,7 @@ internal sealed class BondResolver(RocketDesign design, Vehicle vehicle, Func<IM
         Waste = design.Bench?.Waste is { } waste ? draw(waste) : BenchPractice.Usual.Waste,
         Absorbed = design.Surface?.Colour switch { ColourWord.White => 0.25, ColourWord.Coloured => 0.70, ColourWord.Black => 0.95, _ => null },
         Paper = design.Bench?.Paper is { } paper ? draw(paper) : BenchPractice.Usual.Paper,
+        Evening = design.Bench?.Evening is { } evening ? draw(evening) : BenchPractice.Usual.Evening,
     };
 
     private BondLine Joint(Joint joint)
@@ -73,7 +74,8 @@ internal sealed class BondResolver(RocketDesign design, Vehicle vehicle, Func<IM
         BondLine Of(string name, BondKind kind, double diameter, double gap, Material other, bool inBore, string mask) => new(
             name, kind, index, -1, mount.Name, diameter, thickness / rings.Length, gap, rings.Length, Math.PI * diameter * thickness,
             Adhesion.Annulus(diameter + (2 * gap), diameter, thickness) + (fillet > 0 ? 2 * rings.Length * Adhesion.RingFillet(fillet, diameter / 2, inBore) : 0),
-            Wood(other) || rings.Any(r => Wood(r.Material)), adhesive, $"{typed.At}.adhesive", mask) { Fillet = fillet };
+            Wood(other) || rings.Any(r => Wood(r.Material)), adhesive, $"{typed.At}.adhesive", mask)
+        { Fillet = fillet };
         double outside = rings.Max(r => r.OuterDiameter), inside = rings.Min(r => r.InnerDiameter);
         var bore = 2 * (part.BoreAt(part.Front + rings[0].Offset) ?? outside / 2);
         yield return Of($"rings in {part.Name}", BondKind.RingsInTube, outside, Math.Max(bore - outside, 0) / 2, part.Material, true, "slots for the fins, and the bore where a coupler slides");
@@ -97,7 +99,8 @@ internal sealed class BondResolver(RocketDesign design, Vehicle vehicle, Func<IM
         var (root, n) = (plates.Length, plates.Fins.Count);
         return new(
             plates.Name, BondKind.FinRoots, index, -1, plates.Name, double.NaN, root, 0, n, 2 * n * root * plates.Fillet, 2 * n * root * Adhesion.Fillet(plates.Fillet),
-            Wood(plates.Material) || Wood(vehicle.Parts[index].Material), Adhesive(typed.Adhesive), $"{typed.At}.adhesive", "the tube beyond the fillets; pull the tape while it is wet") { Fillet = plates.Fillet };
+            Wood(plates.Material) || Wood(vehicle.Parts[index].Material), Adhesive(typed.Adhesive), $"{typed.At}.adhesive", "the tube beyond the fillets; pull the tape while it is wet")
+        { Fillet = plates.Fillet };
     }
 
     private Adhesive? Adhesive(string? name)

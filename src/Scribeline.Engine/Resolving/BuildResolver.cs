@@ -3,14 +3,15 @@ using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Design;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Shop;
+using Scribeline.Engine.Tables;
 
 namespace Scribeline.Engine.Resolving;
 
 /// <summary>The steps of building a rocket, from its parts, joints, bonds, holes and plates.</summary>
 /// <param name="design">As typed.</param>
 /// <param name="vehicle">The airframe.</param>
-/// <param name="holes">Every hole.</param>
-internal sealed class BuildResolver(RocketDesign design, Vehicle vehicle, HoleSchedule holes)
+/// <param name="shop">Holes, plates and bonds.</param>
+internal sealed class BuildResolver(RocketDesign design, Vehicle vehicle, ShopPlan shop)
 {
     // Sizes of a part as it came; places of things on it are measured where they are made.
     private static readonly HashSet<string> Sizes =
@@ -36,10 +37,10 @@ internal sealed class BuildResolver(RocketDesign design, Vehicle vehicle, HoleSc
 
         foreach (var joint in vehicle.Joints) Joint(joint);
         Whole(BuildWork.MarkDatum);
-        foreach (var part in vehicle.Parts) Bonds(part);
-        foreach (var joint in vehicle.Joints.Where(j => j.Kind == JointKind.Bonded)) BondedJoint(joint);
-        foreach (var row in holes.Rows) Row([.. row]);
-        foreach (var plate in holes.PlateHoles.GroupBy(h => h.Plate)) Plate(plate.Key, plate.Count());
+        foreach (var of in shop.Bonds.GroupBy(b => b.Part)) Bonds(of.ToArray());
+        Guides();
+        foreach (var row in shop.Holes.Rows) Row([.. row]);
+        foreach (var plate in shop.Plates) Plate(plate);
         foreach (var bay in vehicle.Parts.OfType<AltimeterBay>()) Fitted(bay);
         if (design.Surface?.Finish is Finish.SandedPaint or Finish.SprayedPaint or Finish.HeavyPaint)
         {
@@ -52,7 +53,8 @@ internal sealed class BuildResolver(RocketDesign design, Vehicle vehicle, HoleSc
         Stowed();
         Whole(BuildWork.Balance);
         Whole(BuildWork.Ready);
-        if (steps.Exists(s => s.Work == BuildWork.Cure)) assumed.Add("No adhesive is named for a bond: each is taken to set 24 h until it may be handled, and 7 days more to full strength.");
+        if (shop.Bonds.Any(b => b.Adhesive is not null) && shop.Practice.Temperature is null)
+            assumed.Add("Adhesives are taken to set at the temperature of their data sheets: type bench.temperature for that of the workshop.");
         return BuildSteps.Of(steps.ToValueList(), places, missing.ToValueList(), assumed.Distinct().ToValueList());
     }
 
@@ -62,52 +64,89 @@ internal sealed class BuildResolver(RocketDesign design, Vehicle vehicle, HoleSc
         Add($"{ahead} to {behind}", $"{ahead} and {behind}", BuildWork.FitJoint, 1, [ahead, behind], asks: Asked($"{ahead} to {behind}", m => m.What == "fit play"));
     }
 
-    private void Bonds(Part part)
+    private void Bonds(BondLine[] bonds)
     {
-        if (part is Coupler { BandLength: > 0 }) Bond($"{part.Name} band", $"band of {part.Name}", 1, [part.Name]);
-        if (part is not AltimeterBay)
+        string? rings = null, mount = null;
+        foreach (var bond in bonds)
         {
-            foreach (var plate in part.Fittings.OfType<BulkPlate>()) Bond(plate.Name, $"{plate.Name} in {part.Name}", 1, [part.Name]);
+            var part = vehicle.Parts[bond.Part].Name;
+            switch (bond.Kind)
+            {
+                case BondKind.Joint:
+                    var behind = vehicle.Parts[bond.Joint + 1].Name;
+                    Bond(bond, $"{part} to {behind}", $"joint of {part} and {behind}", 1, [part, behind], fit: false);
+                    break;
+                case BondKind.RingsOnMount:
+                    // The tube itself is not touched yet.
+                    rings = Bond(bond, $"{part} rings", $"rings on the motor mount of {part}", bond.Count, []);
+                    break;
+                case BondKind.RingsInTube:
+                    mount = Bond(bond, $"{part} mount", $"motor mount in {part}", bond.Count, [part], Asked(part, m => m.What.StartsWith("motor mount", StringComparison.Ordinal)));
+                    break;
+                case BondKind.FinRoots:
+                    Fins(bond, part, mount);
+                    break;
+                default:
+                    Bond(bond, bond.Kind == BondKind.Band ? $"{part} band" : bond.Owner, bond.Kind == BondKind.Band ? bond.Name : $"{bond.Owner} in {part}", bond.Count, [part]);
+                    break;
+            }
         }
 
-        string? mount = null;
-        var rings = part.Fittings.OfType<CentringRing>().Count();
-        if (part.Fittings.OfType<MotorMount>().Any())
-        {
-            mount = Bond($"{part.Name} mount", $"motor mount in {part.Name}", Math.Max(rings, 1), [part.Name], Asked(part.Name, m => m.What.StartsWith("motor mount", StringComparison.Ordinal)));
-
-            // The tube itself is not touched yet.
-            if (rings > 0) places.Add((Bond($"{part.Name} rings", $"rings on the motor mount of {part.Name}", rings, []), mount, "the mount goes in with its rings on it"));
-        }
-
-        foreach (var fins in part.Fittings.OfType<FinPlates>()) Fins(fins, part, mount);
+        if (rings is not null && mount is not null) places.Add((rings, mount, "the mount goes in with its rings on it"));
     }
 
-    private void Fins(FinPlates fins, Part part, string? mount)
+    private void Fins(BondLine bond, string part, string? mount)
     {
-        var count = fins.Fins.Count;
-        var place = Bond($"{part.Name} fins", $"fins of {part.Name}", count, [part.Name], Asked(part.Name, m => m.What.StartsWith("fins", StringComparison.Ordinal)));
-        if (fins.TabDepth > 0) Add(place, $"fins of {part.Name}", BuildWork.CutSlots, count, [part.Name]);
-        if (mount is not null) places.Add((mount, place, fins.TabDepth > 0 ? "the fins stand on the mount" : "the tube is stiff with its mount in it"));
-        if (fins.Fillet <= 0) return;
-        var fillets = Bond($"{part.Name} fillets", $"fillets of the fins of {part.Name}", 2 * count, [part.Name], fit: false);
+        var tabbed = vehicle.Parts[bond.Part].Fittings.OfType<FinPlates>().Any(f => f.Name == bond.Owner && f.TabDepth > 0);
+        var place = Bond(bond, $"{part} fins", $"fins of {part}", bond.Count, [part], Asked(part, m => m.What.StartsWith("fins", StringComparison.Ordinal)));
+        if (tabbed) Add(place, $"fins of {part}", BuildWork.CutSlots, bond.Count, [part]);
+        if (mount is not null) places.Add((mount, place, tabbed ? "the fins stand on the mount" : "the tube is stiff with its mount in it"));
+        if (bond.Fillet <= 0) return;
+        var fillets = Bond(bond, $"{part} fillets", $"fillets of the fins of {part}", 2 * bond.Count, [part], fit: false);
         places.Add((place, fillets, "a fillet is laid on a fin that stands still"));
     }
 
-    private void BondedJoint(Joint joint)
+    // Guides are bonded with what is mixed for their part.
+    private void Guides()
     {
-        string ahead = vehicle.Parts[joint.Forward].Name, behind = vehicle.Parts[joint.Aft].Name;
-        Bond($"{ahead} to {behind}", $"joint of {ahead} and {behind}", 1, [ahead, behind], fit: false);
+        foreach (var part in design.Parts.Where(p => p.RailGuides.Any(g => g.Bonded)))
+        {
+            var index = design.Parts.ToList().IndexOf(part);
+            if (shop.Bonds.LastOrDefault(b => b.Part == index && b.Adhesive is not null) is { } like)
+                Bond(like with { Mask = "the rail's side of the guides" }, $"{part.Name} guides", $"rail guides of {part.Name}", part.RailGuides.Where(g => g.Bonded).Sum(g => g.FromAftEnd.Count), [part.Name]);
+        }
     }
 
     /// <summary>One bond from the dry fit to full strength; gives its place.</summary>
-    private string Bond(string place, string what, int count, ValueList<string> parts, ValueList<string>? asks = null, bool fit = true)
+    private string Bond(BondLine bond, string place, string what, int count, ValueList<string> parts, ValueList<string>? asks = null, bool fit = true)
     {
         var slug = Free(place);
         if (fit) Add(slug, what, BuildWork.DryFit, count, parts, asks: asks);
-        for (var work = BuildWork.Scuff; work <= BuildWork.FullCure; work++) Add(slug, what, work, count, parts);
+        if (bond.Adhesive is null) missing.Add($"{bond.At}: the adhesive of {bond.Name}, whose times of setting count");
+        double? handling = Set(bond.Adhesive, bond.Adhesive?.Handling), full = Set(bond.Adhesive, bond.Adhesive?.Full);
+        for (var work = BuildWork.Scuff; work <= BuildWork.FullCure; work++)
+        {
+            Add(slug, what, work, count, parts, work == BuildWork.Mix ? Mix(bond.Adhesive) : work == BuildWork.Mask ? $"Keep free: {bond.Mask}." : "", wait: work switch
+            {
+                BuildWork.Cure => handling,
+                BuildWork.FullCure => full is { } whole ? Math.Max(0, whole - (handling ?? 0)) : null,
+                _ => null,
+            });
+        }
+
         return slug;
     }
+
+    // In the workshop's temperature, where one is typed.
+    private double? Set(Adhesive? adhesive, double? time) =>
+        adhesive is null ? null : time * (shop.Practice.Temperature is { } bench ? Adhesion.TimeFactor(adhesive.Temperature, bench) : 1);
+
+    private static string Mix(Adhesive? adhesive) => adhesive switch
+    {
+        null => "",
+        { PotLife: { } life, PotMass: { } mass } => string.Create(CultureInfo.InvariantCulture, $"{adhesive.Name}: {1000 * mass:0} g in its cup last {life / 60:0.#} min at {adhesive.Temperature - 273.15:0} °C."),
+        _ => $"{adhesive.Name}.",
+    };
 
     private void Row(Hole[] row)
     {
@@ -133,21 +172,24 @@ internal sealed class BuildResolver(RocketDesign design, Vehicle vehicle, HoleSc
         return (drills.Length > 0 ? $"Drill {string.Join(", ", drills)}." : "The hole schedule names the drill.") + together;
     }
 
-    private void Plate(string name, int count)
+    private void Plate(PlateDraft plate)
     {
-        var part = vehicle.Parts.FirstOrDefault(p => p.Fittings.Any(f => f.Name == name))?.Name ?? name;
-        var slug = Free($"{name} holes");
+        var count = plate.Groups.Sum(g => g.Count * g.Things.Count(t => t is { Face: PlateFace.Through, Outline: PlateCircle }));
+        if (count == 0) return;
+        var (name, slug) = (plate.Plate.Name, Free($"{plate.Plate.Name} holes"));
         foreach (var work in (BuildWork[])[BuildWork.MarkHoles, BuildWork.Drill, BuildWork.Deburr])
-            Add(slug, $"holes of {name}", work, count, [part], work == BuildWork.Drill ? "Back it up with wood." : "");
+            Add(slug, $"holes of {name}", work, count, [name], work == BuildWork.Drill ? "Back it up with wood." : "");
+        if (shop.Bonds.Any(b => b.Kind == BondKind.Plate && b.Owner == name)) places.Add((slug, BuildStep.Slug(name), "a plate is drilled on the bench, before it is in its tube"));
     }
 
     private void Fitted(AltimeterBay bay)
     {
         var slug = BuildStep.Slug(bay.Name);
         var rods = bay.Fittings.OfType<Rods>().Sum(r => r.Count);
-        Add(slug, bay.Name, BuildWork.FitHardware, rods, [bay.Name]);
-        Add(slug, bay.Name, BuildWork.CureLocker, 1, [bay.Name]);
-        Add(slug, bay.Name, BuildWork.Wire, 1, [bay.Name]);
+        ValueList<string> parts = [bay.Name, .. bay.Fittings.OfType<BulkPlate>().Select(p => p.Name)];
+        Add(slug, bay.Name, BuildWork.FitHardware, rods, parts);
+        Add(slug, bay.Name, BuildWork.CureLocker, 1, parts);
+        Add(slug, bay.Name, BuildWork.Wire, 1, parts);
     }
 
     private void Stowed()
@@ -172,12 +214,12 @@ internal sealed class BuildResolver(RocketDesign design, Vehicle vehicle, HoleSc
         return slug;
     }
 
-    private void Add(string place, string what, BuildWork work, int count, ValueList<string> parts, string details = "", ValueList<string>? asks = null)
+    private void Add(string place, string what, BuildWork work, int count, ValueList<string> parts, string details = "", ValueList<string>? asks = null, double? wait = null)
     {
         var row = BuildWorkRow.All[work];
         var slug = BuildStep.Slug(place);
         var says = string.Format(CultureInfo.InvariantCulture, row.Says, what, details).Trim();
-        var duration = row.HandsOn ? row.Once + (row.Each * count) : row.Once;
+        var duration = wait ?? (row.HandsOn ? row.Once + (row.Each * count) : row.Once);
         steps.Add(new($"{slug}/{BuildStep.Slug(BuildWorkRow.WordsOf(work))}", work, slug, says, duration, parts) { Asks = asks ?? [] });
     }
 }

@@ -51,10 +51,9 @@ public static class DesignResolver
             Holes = holes,
             SurfaceThings = outside.Things(),
             Shop = shop,
-            Build = chosen is null ? new BuildResolver(design, vehicle, shop.Holes).Resolve() : BuildSteps.None,
+            Build = chosen is null ? new BuildResolver(design, vehicle, shop).Resolve() : BuildSteps.None,
             Weighings = chosen is null ? ReconciliationResolver.Resolve(design, vehicle) : Weighings.None,
             Swung = WeighingResolver.Swings(vehicle, design, draw),
-            Evening = design.Build?.Evening is { } evening ? draw(evening) : BuildDesign.UsualEvening,
             Circuits = CircuitResolver.Circuits(design, draw),
         };
         return new(rocket, motor, missing.Count > 0 ? null : day, missing.ToValueList(), problems.ToValueList());

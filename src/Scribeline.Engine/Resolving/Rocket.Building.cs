@@ -1,4 +1,3 @@
-using Scribeline.Engine.Design;
 using Scribeline.Engine.Evidence;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Shop;
@@ -10,9 +9,6 @@ public sealed partial record Rocket
 {
     /// <summary>Steps of building it; none for a case drawn from its tolerances, which nobody builds.</summary>
     public BuildSteps Build { get; init; } = BuildSteps.None;
-
-    /// <summary>Length of an evening of building, s.</summary>
-    public double Evening { get; init; } = BuildDesign.UsualEvening;
 
     /// <summary>Measured values beside their plans; the rocket itself is as measured.</summary>
     public ValueList<Compared> Compared { get; init; } = [];

@@ -58,4 +58,7 @@ public sealed record BenchPractice(double? Temperature, double? Prepared, double
 {
     /// <summary>Where nothing is typed; the waste is the middle of 1.3 to 1.5, common practice.</summary>
     public static BenchPractice Usual { get; } = new(null, null, 1.4, null, WrapTemplate.OfficePaper);
+
+    /// <summary>Length of an evening of building, s.</summary>
+    public double Evening { get; init; } = 3 * 3600;
 }

@@ -14,7 +14,7 @@ public sealed record BuildSteps(ValueList<BuildStep> Steps, ValueList<Precedence
 
     /// <summary>Steps with the precedences that the general rules and the places themselves ask for.</summary>
     /// <param name="steps">With unique ids.</param>
-    /// <param name="places">A place whose bond must have set before another place is begun, with the reason.</param>
+    /// <param name="places">A place whose bond must have set, or whose holes must be made, before the bond of another place is begun, with the reason.</param>
     /// <param name="missing">What to type so that nothing is guessed.</param>
     /// <param name="assumed">What stands in where nothing was typed.</param>
     public static BuildSteps Of(
@@ -30,7 +30,7 @@ public sealed record BuildSteps(ValueList<BuildStep> Steps, ValueList<Precedence
 
         foreach (var (before, after, reason) in places)
         {
-            foreach (var set in steps.Where(s => s.Place == before && s.Work == BuildWork.Cure))
+            foreach (var set in steps.Where(s => s.Place == before && s.Work is BuildWork.Cure or BuildWork.Deburr))
                 precedences.AddRange(steps.Where(s => s.Place == after && s.Work is BuildWork.DryFit or BuildWork.Scuff).Select(s => new Precedence(set.Id, s.Id, true, reason)));
         }
 

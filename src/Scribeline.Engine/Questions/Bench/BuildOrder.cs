@@ -29,7 +29,7 @@ public sealed class BuildOrder() : Question("build-order", "What next?", Place.B
             return draft.Done();
         }
 
-        var plan = EveningPlan.Of(network, study.Rocket.Evening);
+        var plan = EveningPlan.Of(network, study.Rocket.Shop.Practice.Evening);
         Found(draft, network, plan);
         draft.List(() => Steps(build, plan));
         draft.List(() => Reasons(network));

@@ -146,6 +146,25 @@ public class BuildStepsTests
         Assert.Contains("Bay top thickness", Steps.Named("bay/measure")!.Asks);
     }
 
+    // Paste: handling 7 h and full strength 72 h at 25 °C. At 15 °C cures take 2.160 times as long (55 kJ/mol, by hand).
+    [Theory]
+    [InlineData(null, 7, 65)]
+    [InlineData("25 °C", 7, 65)]
+    [InlineData("15 °C", 15.12, 140.4)]
+    public void A_named_adhesive_sets_by_its_sheet_and_the_workshop(string? temperature, double handling, double more)
+    {
+        var design = Design with
+        {
+            Parts = [Nose, Payload, Bay, Booster with { Fins = [Tabbed with { Adhesive = "structural epoxy paste" }] }],
+            Bench = temperature is null ? null : new() { Temperature = Measure.Read<Temperature>(temperature).Value },
+        };
+        var steps = Build(design);
+        Assert.Equal(handling, steps.Named("booster-fins/cure")!.Duration / 3600, 0.04);
+        Assert.Equal(more, steps.Named("booster-fins/full-cure")!.Duration / 3600, 0.4);
+        Assert.DoesNotContain(steps.Missing, m => m.Contains("fins", StringComparison.Ordinal));
+        Assert.Contains(Steps.Missing, m => m.Contains("fins", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_wait_begins_with_the_last_step_before_it_and_ends_by_itself()
     {
