@@ -24,7 +24,11 @@ public sealed partial class Study
 
     /// <summary>Bulk plates and rings with what sits on them, nose to tail.</summary>
     public ValueList<PlateLayout> Plates => LazyInitializer.EnsureInitialized(ref plates, () =>
-        Rocket.Shop.Plates.Select(p => p.Groups.All(g => g.Fixed) ? PlateSolver.Solve(p) : cache.Get(p, PlateSolver.Solve)).ToValueList());
+        Rocket.Shop.Plates.GroupBy(p => p.Plate.Part).SelectMany(g => Placed(g.ToValueList())).OrderBy(p => p.Station).ToValueList());
+
+    // What is fixed is only looked up; proposals are kept, since they take a while.
+    private ValueList<PlateLayout> Placed(ValueList<PlateDraft> plates) =>
+        plates.All(p => p.Groups.All(g => g.Fixed)) ? PlateSolver.Solve(plates) : cache.Get(plates, PlateSolver.Solve);
 
     private Hole Chosen(Hole hole)
     {

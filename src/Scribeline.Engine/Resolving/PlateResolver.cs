@@ -71,8 +71,8 @@ internal sealed class PlateResolver(RocketDesign design, Vehicle vehicle, Func<I
 
         // Wing nuts of three generations are on sale: the widest is the safe one to leave room for.
         if (rods.Nuts == RodNutWord.Wing && Hardware.WingNuts(rods.Thread) is [.., var widest]) things.Add(Thing("sweep of the wing nut of rod#", PlateThingKind.WingNut, outer, Circle(widest.Across)));
-        if (rods.Count == 1) return new("rod", 1, 0, 0, things.ToValueList());
-        return new("rod", rods.Count, rods.Spacing is { } spacing ? draw(spacing) / 2 : null, rods.FirstClock is { } clock ? draw(clock) : rods.Spacing is null ? null : 0, things.ToValueList());
+        if (rods.Count == 1) return new(PlateSolver.Shared, 1, 0, 0, things.ToValueList());
+        return new(PlateSolver.Shared, rods.Count, rods.Spacing is { } spacing ? draw(spacing) / 2 : null, rods.FirstClock is { } clock ? draw(clock) : rods.Spacing is null ? null : 0, things.ToValueList());
     }
 
     private PlateGroup? Bolt(PlateDesign plate, PlateFace outer)

@@ -21,6 +21,14 @@ internal static class Outlines
         };
     }
 
+    // The middle of the plate seen in the frame of the rectangle: the corner across from it is the farthest.
+    private static double Corner(PlateRectangle r)
+    {
+        var (sin, cos) = Math.SinCos(r.Turn);
+        double x = Math.Abs((r.X * cos) + (r.Y * sin)) + (r.Length / 2), y = Math.Abs((r.Y * cos) - (r.X * sin)) + (r.Width / 2);
+        return Math.Sqrt((x * x) + (y * y));
+    }
+
     // The middle of the circle seen in the frame of the rectangle. Tried thousands of times by the solver, hence not by polygons.
     private static double Beside(PlateRectangle r, PlateCircle c)
     {
@@ -31,9 +39,7 @@ internal static class Outlines
     }
 
     /// <summary>From the middle of the plate to the farthest point of an outline, m.</summary>
-    public static double Reach(PlateOutline outline) => outline is PlateRectangle r
-        ? r.Corners.Max(c => Math.Sqrt((c.X * c.X) + (c.Y * c.Y)))
-        : Grown(outline) + Math.Sqrt((outline.X * outline.X) + (outline.Y * outline.Y));
+    public static double Reach(PlateOutline outline) => outline is PlateRectangle r ? Corner(r) : Grown(outline) + Math.Sqrt((outline.X * outline.X) + (outline.Y * outline.Y));
 
     /// <summary>From the middle of the plate to the nearest point of an outline, m; 0 where it covers the middle.</summary>
     public static double Near(PlateOutline outline) => Math.Max(Gap(outline, new PlateCircle(0, 0, 0)), 0);

@@ -35,10 +35,7 @@ public static class PlateGaps
     internal static double Least(PlateLayout plate, IReadOnlyList<PlateThing> moving, IReadOnlyList<PlateThing> others, double enough)
     {
         var least = double.PositiveInfinity;
-        foreach (var thing in moving)
-        {
-            foreach (var bound in Bounds(plate, thing)) least = Math.Min(least, bound.Width);
-        }
+        foreach (var thing in moving) least = Math.Min(least, Bound(plate, thing));
 
         for (var i = 0; i < moving.Count && least > enough; i++)
         {
@@ -66,9 +63,16 @@ public static class PlateGaps
     private static IEnumerable<PlateGap> Bounds(PlateLayout plate, PlateThing thing)
     {
         if (thing.Kind == PlateThingKind.KeepClear) yield break;
-        var reach = Outlines.Reach(thing.Outline);
-        if (thing.Face == PlateFace.Through) yield return new(PlateFace.Through, thing.Name, "edge of the plate", (plate.Diameter / 2) - reach, true);
-        else yield return new(thing.Face, thing.Name, "wall", (plate.BoreAt(thing.Face) / 2) - reach, true);
-        if (plate.IsRing) yield return new(thing.Face, thing.Name, "inner edge", Outlines.Near(thing.Outline) - (plate.InnerDiameter / 2), true);
+        yield return new(thing.Face, thing.Name, thing.Face == PlateFace.Through ? "edge of the plate" : "wall", Outer(plate, thing), true);
+        if (plate.IsRing) yield return new(thing.Face, thing.Name, "inner edge", Inner(plate, thing), true);
     }
+
+    private static double Bound(PlateLayout plate, PlateThing thing) => thing.Kind == PlateThingKind.KeepClear ? double.PositiveInfinity
+        : plate.IsRing ? Math.Min(Outer(plate, thing), Inner(plate, thing))
+        : Outer(plate, thing);
+
+    private static double Outer(PlateLayout plate, PlateThing thing) =>
+        ((thing.Face == PlateFace.Through ? plate.Diameter : plate.BoreAt(thing.Face)) / 2) - Outlines.Reach(thing.Outline);
+
+    private static double Inner(PlateLayout plate, PlateThing thing) => Outlines.Near(thing.Outline) - (plate.InnerDiameter / 2);
 }

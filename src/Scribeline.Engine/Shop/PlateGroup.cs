@@ -49,4 +49,10 @@ public sealed record PlateProposal(string Group, double FromCentre, double Clock
 /// <summary>A plate before what the builder left open has been placed.</summary>
 /// <param name="Plate">Without things.</param>
 /// <param name="Groups">In the order of the file.</param>
-public sealed record PlateDraft(PlateLayout Plate, ValueList<PlateGroup> Groups);
+public sealed record PlateDraft(PlateLayout Plate, ValueList<PlateGroup> Groups)
+{
+    /// <summary>The same with a group placed.</summary>
+    /// <param name="place">Where it goes.</param>
+    public PlateDraft With(PlateProposal place) =>
+        this with { Groups = Groups.Select(g => g.Name == place.Group ? g with { FromCentre = place.FromCentre, Clock = place.Clock } : g).ToValueList() };
+}

@@ -15,6 +15,9 @@ public static class PlateSolver
     /// <summary>A step finer than a drill is placed, m and rad.</summary>
     private const double FinestRadius = 0.02e-3, FinestTurn = 0.0005;
 
+    /// <summary>Name of the group that is one on all plates of a part: rods run through.</summary>
+    internal const string Shared = "rod";
+
     /// <summary>The plate with everything in place; proposals for what was left open.</summary>
     /// <param name="draft">What is fixed and what is not.</param>
     public static PlateLayout Solve(PlateDraft draft)
@@ -23,6 +26,22 @@ public static class PlateSolver
         if (free.Length == 0) return draft.Plate with { Things = draft.Groups.SelectMany(g => g.At(g.FromCentre!.Value, g.Clock!.Value)).ToValueList() };
         var best = Enumerable.Range(0, Starts).Select(start => new Search(draft, free, start).Run()).MaxBy(s => s.Least)!;
         return best.Layout();
+    }
+
+    /// <summary>
+    /// Plates that share something which must sit alike on all of them, such as rods: each leads in turn, the others follow, and the best is
+    /// taken.
+    /// </summary>
+    /// <param name="drafts">Plates of one part.</param>
+    public static ValueList<PlateLayout> Solve(ValueList<PlateDraft> drafts)
+    {
+        PlateDraft[] leaders = [.. drafts.Where(d => d.Groups.Any(g => g.Name == Shared && !g.Fixed))];
+        if (leaders.Length < 2) return drafts.Select(Solve).ToValueList();
+        return leaders.Select(leader =>
+        {
+            var place = Solve(leader).Proposals.Single(p => p.Group == Shared);
+            return drafts.Select(d => Solve(d.With(place)) is var solved && leaders.Contains(d) ? solved with { Proposals = [place, .. solved.Proposals] } : solved).ToValueList();
+        }).MaxBy(all => all.Min(p => PlateGaps.Of(p).Select(g => g.Width).DefaultIfEmpty(double.PositiveInfinity).Min()))!;
     }
 
     private sealed class Search

@@ -7,7 +7,7 @@ namespace Scribeline.Engine.Shop;
 public static class WrapTemplates
 {
     // Paper beyond the outermost holes; rows farther apart than the gap get a strip each; an edge nearer than the reach is laid against. m.
-    private const double Margin = 0.015, Gap = 0.120, Reach = 0.100;
+    private const double Margin = 0.015, Gap = 0.080, Reach = 0.100;
 
     /// <summary>All of them, nose to tail.</summary>
     /// <param name="vehicle">The airframe.</param>
@@ -104,7 +104,7 @@ public static class WrapTemplates
             .Select(h => new WrapMark(h, strip.Along(h.Clock), h.Station - front));
         return strip with
         {
-            Lines = [Line("scribe line", WrapLineKind.Scribe, 0, strip)],
+            Lines = [Line("scribe line", WrapLineKind.Scribe, 0, strip), .. Enumerable.Range(1, 3).Select(q => Line($"{90 * q}°", WrapLineKind.Division, q * Math.PI / 2, strip))],
             Edges = Edges(vehicle, giver, front, rear),
             Marks = marks.ToValueList(),
         };

@@ -14,12 +14,14 @@ namespace Scribeline.Engine.Tables;
 public sealed record Adhesive(
     string Name, double LapShear, double? Density, double? PotLife, double? PotMass, double Temperature, double? Handling, double? Full, double? Softens, string Source)
 {
+    private static readonly (Adhesive Adhesive, string[] Names)[] Rows = [.. Read()];
+
     /// <summary>In the order of the table.</summary>
-    public static IReadOnlyList<Adhesive> All { get; } = [.. Read().Select(r => r.Adhesive)];
+    public static IReadOnlyList<Adhesive> All { get; } = [.. Rows.Select(r => r.Adhesive)];
 
     /// <summary>The adhesive of a name or of one of its other names, whatever the case; null if unknown.</summary>
     /// <param name="name">As typed.</param>
-    public static Adhesive? Find(string name) => Read().FirstOrDefault(r => r.Names.Contains(name.Trim(), StringComparer.OrdinalIgnoreCase)).Adhesive;
+    public static Adhesive? Find(string name) => Rows.FirstOrDefault(r => r.Names.Contains(name.Trim(), StringComparer.OrdinalIgnoreCase)).Adhesive;
 
     private static IEnumerable<(Adhesive Adhesive, string[] Names)> Read() => EmbeddedTable.Rows("adhesives", 12).Select(c =>
     {

@@ -94,6 +94,19 @@ public class ShopTests
         Assert.Equal(Verdict.Stop, Of(Ask(study, "holes-clear"), "fasteners across a joint that must let go"));
     }
 
+    // Asked for a place, the program names one for rods and U-bolt, alike on both plates, and nothing touches.
+    [Fact]
+    public void Rods_and_bolt_without_a_place_are_placed()
+    {
+        var study = Changed(d => Bay(d, b => b with { Rods = b.Rods! with { Spacing = null, FirstClock = null }, Plates = b.Plates.Select(p => p with { Bolt = p.Bolt! with { Clock = null } }).ToValueList() }));
+        var answer = Ask(study, "plates-clear");
+        Assert.NotEqual(Verdict.Stop, answer.Verdict);
+        Assert.Equal(4, answer.Notes.Count(n => n.Contains("is proposed", StringComparison.Ordinal)));
+        var rods = study.Plates.Where(p => p.Proposals.Any(q => q.Group == "rod")).Select(p => p.Proposals.Single(q => q.Group == "rod")).ToArray();
+        Assert.Equal(2, rods.Length);
+        Assert.Equal(rods[0], rods[1]);
+    }
+
     [Fact]
     public void A_charge_without_a_cup_is_open() =>
         Assert.Equal(Verdict.Open, Ask(Changed(d => Bay(d, b => b with { Plates = b.Plates.Select(p => p with { Carries = [] }).ToValueList() })), "plates-clear").Verdict);

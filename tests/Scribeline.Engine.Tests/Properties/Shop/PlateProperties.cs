@@ -83,6 +83,16 @@ public class PlateProperties
         }
     }
 
+    // Rods run straight through: one plate may not ask for another place than the other.
+    [Fact]
+    public void Rods_sit_alike_on_both_plates()
+    {
+        var solved = PlateSolver.Solve([Draft(Round("rod", 0.028, count: 2), Round("cup", 0.016)), Draft(Round("rod", 0.028, count: 2), Round("block", 0.030), Round("hole", 0.006))]);
+        Assert.Equal(solved[0].Things.Where(t => t.Owner.StartsWith("rod", StringComparison.Ordinal)).Select(t => t.Outline), solved[1].Things.Where(t => t.Owner.StartsWith("rod", StringComparison.Ordinal)).Select(t => t.Outline));
+        Assert.All(solved, p => Assert.Contains(p.Proposals, q => q.Group == "rod"));
+        Assert.All(solved, p => Assert.True(Least(p) > 0));
+    }
+
     [Fact]
     public void Both_faces_are_apart()
     {
