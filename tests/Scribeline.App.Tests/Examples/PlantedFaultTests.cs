@@ -21,8 +21,13 @@ public partial class PlantedFaultTests
     }
 
     [Fact]
-    public void Four_faults_are_planted() =>
-        Assert.Equal(["cord too weak", "main too tight to pack", "no backup", "plate too thin"], Planted().Select(r => r.Data.Item1).Distinct().Order(StringComparer.Ordinal));
+    public void Ten_faults_are_planted() =>
+        Assert.Equal(
+            [
+                "cord too weak", "hole on the rail line", "hole too near an edge", "joint without a key", "main too tight to pack", "no backup", "plate too thin",
+                "port behind a screw head", "screw in a coupler's path", "wing nut in the tube",
+            ],
+            Planted().Select(r => r.Data.Item1).Distinct().Order(StringComparer.Ordinal));
 
     [Theory]
     [MemberData(nameof(Planted))]
