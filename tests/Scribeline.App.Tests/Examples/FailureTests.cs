@@ -72,6 +72,52 @@ public class FailureTests
         }
     }
 
+    // Whatever fails, all of the rocket comes down: every part in one piece, and the pieces weigh what it weighs burnt out.
+    [Theory]
+    [MemberData(nameof(Example.Names), MemberType = typeof(Example))]
+    public void Every_part_comes_down_once(string example)
+    {
+        var study = Example.Nominal(example);
+        Assert.All(study.FailureOutcomes, o =>
+        {
+            Assert.True(o.Computed, o.Failure.Name);
+            Assert.Equal(study.Burnt.Mass, o.Pieces.Sum(p => p.Mass), 1e-6);
+            Assert.All(o.Pieces, p => Assert.InRange(p.Landing.At.Height, -1e-3, 1e-3));
+            Assert.Equal(o.Pieces.Select(p => p.Landing.Body).Distinct().Sum(b => o.Pieces.First(p => p.Landing.Body == b).Landing.Mass), o.Pieces.Sum(p => p.Mass), 1e-6);
+        });
+    }
+
+    // Any set of things that fail at once is flown to its end, and says what it breaks.
+    [Fact]
+    public void Any_mixture_of_failures_comes_to_the_ground()
+    {
+        var gear = Heron.Rocket.Separation.Charges.Select(c => c.Name).ToArray();
+        string[] canopies = ["Drogue", "Main"], altimeters = ["Primary", "Backup"];
+        for (var seed = 0; seed < 40; seed++)
+        {
+            var random = new Random(seed);
+            ValueList<string> Some(string[] names) => names.Where(_ => random.Next(3) == 0).ToValueList();
+            var failure = new Failure($"Mixture {seed}", "test")
+            {
+                Dead = Some(altimeters),
+                Unfired = Some(gear),
+                Unopened = Some(canopies),
+                LetsGo = Heron.Rocket.Failures.SelectMany(f => f.LetsGo).Where(_ => random.Next(5) == 0).ToValueList(),
+                StrongestPins = random.Next(2) == 0,
+                Powder = 0.05 + random.NextDouble(),
+                Late = random.Next(3) == 0 ? 6 * random.NextDouble() : 0,
+                BurnTime = 0.8 + (0.4 * random.NextDouble()),
+                Impulse = 0.8 + (0.3 * random.NextDouble()),
+            };
+            var outcome = Heron.Fail(failure);
+            Assert.True(outcome.Computed, failure.Says);
+            Assert.Equal(Heron.Burnt.Mass, outcome.Pieces.Sum(p => p.Mass), 1e-6);
+            Assert.Equal(outcome.Verdict == Verdict.Stop, !outcome.WithinLimits);
+            Assert.True(outcome.Hardest!.Landing.DescentRate > 4, failure.Says);
+            Assert.Equal(outcome.Events.OrderBy(e => e.Time), outcome.Events);
+        }
+    }
+
     [Fact]
     public void One_failure_flown_alone_is_its_row_of_the_table()
     {
