@@ -38,6 +38,7 @@ internal sealed class LoadPathSurvey
         }
 
         foreach (var jerk in study.Jerks.Where(j => !walked.Contains(j.Cord))) Cord(jerk.Cord);
+        Strays();
         return elements.ToValueList();
     }
 
@@ -49,7 +50,21 @@ internal sealed class LoadPathSurvey
         if (canopy.Strength is { } whole) Add(canopy.Name, $"{canopy.Name}: canopy and seams", pull, Number("strength of canopy and seams", whole, "design"), "design");
         if (canopy is { Lines: null, Strength: null })
             Lacks(canopy.Name, $"{canopy.Name}: lines and seams", pull, $"stowed: {canopy.Name}: lines, with count and strength, or the strength of the whole");
-        foreach (var link in study.Rocket.Rigging.Links.Where(l => l.Joins == canopy.Name || (l.Joins is null && l.Part == canopy.Part))) Link(canopy.Name, link, canopy.Name, pull);
+        foreach (var link in study.Rocket.Rigging.Links)
+        {
+            if (link.Joins == canopy.Name) Link(canopy.Name, link, canopy.Name, pull);
+            else if (link.Joins is null && link.Part == canopy.Part) Link(canopy.Name, link, $"{canopy.Name}, or wherever pulled hardest", Hardest(canopy, pull));
+        }
+    }
+
+    private PathPull Hardest(Canopy canopy, PathPull pull) => study.HangingOf(canopy.Name) is not { } hanging ? pull
+        : new[] { pulls.AtEnd(hanging.Cord, aft: false), pulls.AtEnd(hanging.Cord, aft: true) }.OfType<PathPull>().Append(pull).MaxBy(p => p.Force);
+
+    // A link that lies with no canopy and says not what it joins is on no path: nobody knows what it carries.
+    private void Strays()
+    {
+        foreach (var link in study.Rocket.Rigging.Links.Where(l => l.Joins is null && loads.All(x => x.Canopy.Part != l.Part)))
+            elements.Add(new(link.Name, $"{link.Name} in {link.Part}", 0, "", null, "", $"{link.At}.joins: the canopy or tie that {link.Name} joins to a cord"));
     }
 
     private void Lines(Canopy canopy, CanopyLines lines, PathPull pull)

@@ -97,6 +97,34 @@ public class RecoveryTests
         Assert.Contains(answer.Missing, m => m.Contains("Bay top", StringComparison.Ordinal) && m.Contains("eye bolt 1/4", StringComparison.Ordinal));
     }
 
+    // It says not what it joins, so it is held against the jerk of the harness, which is harder than the opening.
+    [Fact]
+    public void A_link_anywhere_carries_the_hardest_pull()
+    {
+        var study = Changed("night-heron", d => d with { Stowed = d.Stowed.Select(s => s.Link is { Joins: "Main" } link ? s with { Link = link with { Joins = null } } : s).ToValueList() });
+        var path = study.LoadPathOf(study.Flight);
+        var link = path.Single(e => e.Path == "Main" && e.Name.StartsWith("quick link", StringComparison.Ordinal));
+        Assert.Equal(path.Single(e => e.Name == "Upper harness: cord with its ends").Load, link.Load);
+        Assert.True(link.Load > path.Single(e => e.Name == "Main: lines").Load);
+    }
+
+    [Fact]
+    public void A_swivel_without_a_stamp_is_open()
+    {
+        var study = Changed("night-heron", d => d with { Stowed = [.. d.Stowed, new StowedDesign { In = "Booster", Link = new() { Name = "ball-bearing swivel", Joins = "Drogue", Mass = Measure.Read<Mass>("20 g").Value } }] });
+        Assert.Contains(Ask(study, "load-path").Missing, m => m.Contains("ball-bearing swivel", StringComparison.Ordinal));
+    }
+
+    // Half the opening slows what hangs on each side where both weigh the same: the share by hand.
+    [Fact]
+    public void A_leg_carries_the_share_that_slows_what_lies_beyond()
+    {
+        var study = Example.Nominal("night-heron");
+        var steps = Ask(study, "load-path").Working.Steps;
+        double Of(string symbol) => steps.Single(s => s.Symbol == symbol).Value;
+        Assert.Equal(Of("O_2") * study.PieceMass("Nose") / Of("M_2"), Of("L_1f_2"), 1e-6 * Of("O_2"));
+    }
+
     [Fact]
     public void A_thin_cord_is_stopped_wherever_it_is_asked_for()
     {
