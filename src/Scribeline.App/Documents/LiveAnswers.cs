@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Scribeline.Engine.Design;
 using Scribeline.Engine.Questions;
 
@@ -14,6 +15,7 @@ internal sealed class LiveAnswers : IDisposable
 
     private readonly Lock gate = new();
     private readonly ResultCache cache = new(depth: 24);
+    private readonly ConcurrentDictionary<string, double> costs = new(StringComparer.Ordinal);
     private readonly int cases;
     private readonly TimeSpan rest;
     private readonly Action changed;
@@ -83,9 +85,7 @@ internal sealed class LiveAnswers : IDisposable
                 return;
             }
 
-            var answers = new Answer[Questionnaire.All.Count];
-            Parallel.For(0, answers.Length, new ParallelOptions { CancellationToken = cancel }, i => answers[i] = Questionnaire.All[i].Ask(study));
-            Publish(new(version, study, answers, 0, cases > 0 ? 0 : null));
+            new AnswerRound(costs, Publish).Ask(study, version, Sheet, drawing: cases > 0, cancel);
             if (cases == 0) return;
 
             await Task.Delay(rest, cancel).ConfigureAwait(false);
