@@ -47,6 +47,7 @@ public class ReachTests(Bench bench)
 
         await place.Page.Locator("[id='pick-parts[1]']").FocusAsync();
         await place.Page.Keyboard.PressAsync("Enter");
+        await Expect(place.Page.Locator("#thing-head")).ToBeFocusedAsync();
         var length = place.Page.Locator(".things [data-path='parts[1].length'] input");
         for (var i = 0; i < 40 && !await length.EvaluateAsync<bool>("e => e === document.activeElement"); i++) await place.Page.Keyboard.PressAsync("Tab");
         await Expect(length).ToBeFocusedAsync();

@@ -28,6 +28,8 @@ public class ScreensTests(Bench bench)
             await place.Page.Locator("#a-stable").WaitForAsync();
             await place.Page.Locator("#q-stable").ScrollIntoViewIfNeededAsync();
             await place.Page.EvaluateAsync("document.getElementById('q-stable').scrollIntoView()");
+            await place.Page.WaitForLoadStateAsync(Microsoft.Playwright.LoadState.NetworkIdle);
+            await place.Page.WaitForTimeoutAsync(1000);
             await place.Page.ScreenshotAsync(new() { Path = Path.Combine(Into, $"question-{name}.png") });
             await place.Page.GotoAsync(place.Address.ToString());
             await place.Live();

@@ -33,7 +33,7 @@ internal sealed class DocumentShelf : IDisposable
     public IReadOnlyList<string> InFolder => DesignsBeneath(Folder);
 
     /// <summary>The examples that came with the program.</summary>
-    public IReadOnlyList<string> Examples => options.Examples is { } folder ? DesignsBeneath(folder) : [];
+    public IReadOnlyList<string> Examples => options.Examples is { } folder && Path.GetFullPath(folder) != Path.GetFullPath(Folder) ? DesignsBeneath(folder) : [];
 
     /// <summary>The open design with this id; null where there is none.</summary>
     public DesignDocument? Find(string id) => open.GetValueOrDefault(id);
@@ -53,6 +53,28 @@ internal sealed class DocumentShelf : IDisposable
             Recent.Add(document.Path);
             return (document, []);
         }
+    }
+
+    /// <summary>Opens a copy of an example in the folder worked in, with the files it names. What is there already stays as it is.</summary>
+    /// <param name="path">One of <see cref="Examples"/>.</param>
+    public (DesignDocument? Document, ValueList<Problem> Problems) OpenCopy(string path)
+    {
+        if (!Examples.Contains(path)) return (null, [new("", "That is not one of the examples.", "")]);
+        try
+        {
+            foreach (var file in DesignFile.Read(path).Files)
+            {
+                var copy = Path.Combine(Folder, Path.GetRelativePath(options.Examples!, file));
+                Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+                if (!File.Exists(copy)) File.Copy(file, copy);
+            }
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return (null, [new("", $"The copy cannot be written: {failure.Message.TrimEnd('.')}.", "Start the workbench in a folder that may be written.")]);
+        }
+
+        return Open(Path.Combine(Folder, Path.GetRelativePath(options.Examples!, path)));
     }
 
     /// <summary>Where a design with this name would go beside the folder of another, or in the folder worked in; null where the name has no letter.</summary>
