@@ -59,7 +59,7 @@ public sealed class ComponentTests : IDisposable
     {
         var working = ExampleAnswers.All[0].Working;
         var steps = page.Render<WorkingSteps>(p => p.Add(w => w.Working, working));
-        Assert.Equal(working.Steps.Select(WorkingPage.Equation), steps.FindAll(".equation").Select(e => e.TextContent));
+        Assert.Equal(working.Steps.Select(WorkingText.Equation), steps.FindAll(".equation").Select(e => e.TextContent));
         Assert.Equal(working.Steps.Select(s => s.Source), steps.FindAll(".source").Select(e => e.TextContent));
     }
 
