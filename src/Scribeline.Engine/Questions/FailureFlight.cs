@@ -134,8 +134,7 @@ internal sealed class FailureFlight
             if (force <= held.Nominal(study.PinTemperature)) continue;
 
             var liftOff = study.Flight.Events.First(e => e.Kind == FlightEventKind.LiftOff).Time;
-            var planned = this.planned.Rocket.Firings.FirstOrDefault(f => f.Joint == other);
-            var early = new Firing($"{Label(other)} is jerked open", new AfterLiftOff(at.Time - liftOff), other, planned?.Tethered ?? true, Freed(other));
+            var early = new Firing($"{Label(other)} is jerked open", new AfterLiftOff(at.Time - liftOff), other, study.Rocket.Separation.Harnesses.Any(h => h.Spans(other)), Freed(other));
             return (At(at, $"{Label(other)} is jerked open {when}", force), study.Rocket with { Firings = [early, .. study.Rocket.Firings] });
         }
 
@@ -159,7 +158,9 @@ internal sealed class FailureFlight
 
     private void Least(string name, string limit, double ratio) => least[(name, limit)] = Math.Min(least.GetValueOrDefault((name, limit), double.PositiveInfinity), ratio);
 
-    private ValueList<Resolving.FreedCanopy> Freed(int joint) => study.Rocket.Firings.FirstOrDefault(f => f.Joint == joint)?.Canopies ?? [];
+    // What lies in the bay comes out whether or not its own charge ever burns.
+    private ValueList<Resolving.FreedCanopy> Freed(int joint) =>
+        (planned.Rocket.Firings.FirstOrDefault(f => f.Joint == joint)?.Canopies ?? []).Where(c => !failure.Unopened.Contains(c.Name)).ToValueList();
 
     private FailureOutcome Told()
     {

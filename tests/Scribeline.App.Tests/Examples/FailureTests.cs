@@ -273,6 +273,10 @@ public class FailureTests
         Assert.Contains(planned.Events, e => e.What.StartsWith("Nose to Payload is jerked open", StringComparison.Ordinal));
         Assert.Equal(Row(study, "Main joint opens at apogee").Pieces[0].Landing.At.Time, planned.Pieces[0].Landing.At.Time, 1);
         Assert.Equal(Verdict.Stop, planned.Verdict);
+
+        // What lies in the bay comes out, also where its own charges never burn.
+        Assert.Contains(Row(study, "No main charge").Events, e => e.What == "Main opens");
+        Assert.DoesNotContain(Row(study, "Main does not open").Events, e => e.What == "Main opens");
     }
 
     // A main that opens at the speed of a dive tears; with the strength of ten it breaks its cord instead. Either way it is lost, and that is
