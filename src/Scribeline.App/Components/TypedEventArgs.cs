@@ -18,4 +18,5 @@ public sealed class TypedEventArgs : EventArgs
 /// <summary>Events of our own pages.</summary>
 [EventHandler("oncaret", typeof(TypedEventArgs), enableStopPropagation: true, enablePreventDefault: false)]
 [EventHandler("ontyped", typeof(TypedEventArgs), enableStopPropagation: true, enablePreventDefault: false)]
+[EventHandler("onplaced", typeof(PlacedEventArgs), enableStopPropagation: true, enablePreventDefault: false)]
 public static class EventHandlers;

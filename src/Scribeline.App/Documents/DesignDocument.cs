@@ -8,7 +8,7 @@ namespace Scribeline.App.Documents;
 /// One design while it is worked on, shared by every window that shows it: its text, what was done to it, and its answers. The text is the
 /// only truth; a change of a quantity is a change of the text in one place. Safe to use from several threads.
 /// </summary>
-public sealed class DesignDocument : IDisposable
+public sealed partial class DesignDocument : IDisposable
 {
     private readonly Lock gate = new();
     private readonly EditHistory history = new();
@@ -300,7 +300,7 @@ public sealed class DesignDocument : IDisposable
 
     private void Ask()
     {
-        if (reading.Good) live.Ask(reading.Design!, history.Version);
+        if (reading.Good) live.Ask(AsBuilt(reading.Design!), history.Version);
         else live.Rest();
     }
 

@@ -1,4 +1,5 @@
 using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Shop;
 using Scribeline.Store.Logbooks;
 
 namespace Scribeline.App.Documents;
@@ -41,6 +42,23 @@ internal sealed class DesignJournal : IDisposable
 
     /// <summary>Text of a revision; null where the logbook does not have it.</summary>
     public string? TextOf(Revision revision) => logbook?.TextOf(revision).Value;
+
+    /// <summary>What is ticked off; empty where there is no logbook yet.</summary>
+    public Logged<ValueList<StepTick>> Ticks => logbook?.Progress() ?? new([]);
+
+    /// <summary>What was measured; empty where there is no logbook yet.</summary>
+    public Logged<ValueList<MeasuredValue>> Measured => logbook?.Measured() ?? new([]);
+
+    /// <summary>Writes into the logbook, which is begun where there is none.</summary>
+    /// <returns>Why it cannot be written; empty where it was.</returns>
+    public ValueList<Problem> Enter(Action<Logbook, List<Problem>> what)
+    {
+        if (logbook is null) Open();
+        if (logbook is not { } book) return Problem is { } closed ? [closed] : [];
+        List<Problem> problems = [];
+        what(book, problems);
+        return problems.ToValueList();
+    }
 
     /// <summary>Keeps the text on the screen; returns at once. Of several waiting only the newest is written.</summary>
     public void Keep(string text, string saved)

@@ -45,7 +45,7 @@ internal static class Exports
         string.Create(CultureInfo.InvariantCulture, $"{design}-{question}-{number + 1}.{ending}");
 
     // What is drawn follows every letter typed: nothing of it may be shown again from memory.
-    private static ValueTask<object?> Fresh(EndpointFilterInvocationContext call, EndpointFilterDelegate next)
+    internal static ValueTask<object?> Fresh(EndpointFilterInvocationContext call, EndpointFilterDelegate next)
     {
         call.HttpContext.Response.Headers.CacheControl = "no-store";
         return next(call);

@@ -52,6 +52,8 @@ internal sealed class WorkbenchServer : IAsyncDisposable
         app.UseAntiforgery();
         app.MapAssets();
         app.MapExports();
+        app.MapTemplates();
+        PlateBoard.MapPlates(app);
         app.MapRazorComponents<Root>().AddInteractiveServerRenderMode(server =>
         {
             server.ContentSecurityFrameAncestorsPolicy = null;
