@@ -87,6 +87,17 @@ public class AsBuiltTests
     }
 
     [Fact]
+    public void A_measured_value_changes_the_fingerprint()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder.Path("rocket.yaml"), Starter.Text("Case"));
+        string[] files = [folder.Path("rocket.yaml")];
+        MeasuredValue[] values = [new("Booster length", "34.1 in", "", default), new("Booster length", "34.2 in", "", default)];
+        Assert.Equal(DesignFingerprint.Of(files), DesignFingerprint.Of(files, []));
+        Assert.Equal(3, new[] { DesignFingerprint.Of(files), DesignFingerprint.Of(files, values[..1]), DesignFingerprint.Of(files, values[1..]) }.Distinct().Count());
+    }
+
+    [Fact]
     public void Without_records_the_question_is_open()
     {
         var answer = Ask(Design);

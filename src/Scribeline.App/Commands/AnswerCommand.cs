@@ -72,7 +72,7 @@ internal sealed class AnswerCommand
         }
 
         if (asJson) screen.Output.Write(JsonText.Of(AnswersJson.Of(study.Rocket.Name, opened.File, cases, parsed.GetValue(seed), answers)));
-        else Write(opened.FromLogbook == 0 ? opened.File : $"{opened.File} and {opened.FromLogbook} measured {(opened.FromLogbook == 1 ? "value" : "values")} of its logbook", study.Rocket, answers, cases, parsed.GetValue(seed), parsed.GetValue(working), ids.Length > 0);
+        else Write(opened.FromLogbook.Count == 0 ? opened.File : $"{opened.File} and {opened.FromLogbook.Count} measured {(opened.FromLogbook.Count == 1 ? "value" : "values")} of its logbook", study.Rocket, answers, cases, parsed.GetValue(seed), parsed.GetValue(working), ids.Length > 0);
         return answers.Max(a => a.Verdict) >= Verdict.Open ? ExitCode.NotReady : ExitCode.Good;
     }
 

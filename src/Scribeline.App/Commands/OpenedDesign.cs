@@ -20,8 +20,8 @@ internal sealed class OpenedDesign
     /// <summary>The design as it was read.</summary>
     public DesignReading Reading { get; }
 
-    /// <summary>Number of values that its logbook adds as measured.</summary>
-    public int FromLogbook { get; private init; }
+    /// <summary>Measured values that its logbook adds.</summary>
+    public ValueList<MeasuredValue> FromLogbook { get; private init; } = [];
 
     /// <summary>Everything wrong with it, by place in the file.</summary>
     public ValueList<Problem> Problems { get; }
@@ -31,7 +31,7 @@ internal sealed class OpenedDesign
 
     /// <summary>What stands at the foot of every sheet of it.</summary>
     public SheetFacts Facts => new(
-        Studies?.Nominal?.Rocket.Name ?? "", typeof(OpenedDesign).Assembly.GetName().Version!.ToString(3), DesignFingerprint.Of(Reading.Files));
+        Studies?.Nominal?.Rocket.Name ?? "", typeof(OpenedDesign).Assembly.GetName().Version!.ToString(3), DesignFingerprint.Of(Reading.Files, FromLogbook));
 
     /// <summary>Reads and resolves a design. Never fails: what is wrong becomes a problem.</summary>
     /// <param name="path">File or folder.</param>
@@ -46,7 +46,7 @@ internal sealed class OpenedDesign
         var (design, strangers) = MeasuredRecords.AddTo(reading.Design!, measured);
         var studies = Studies.Of(design, seed);
         var problems = studies.Problems.Select(reading.Place).OrderBy(p => p.Line ?? 0).ThenBy(p => p.Column ?? 0).ToValueList();
-        return new(file, reading, problems, problems.Count == 0 ? studies : null) { FromLogbook = measured.Count - strangers.Count };
+        return new(file, reading, problems, problems.Count == 0 ? studies : null) { FromLogbook = measured.Except(strangers).ToValueList() };
     }
 
     // A logbook that cannot be read may hold measured values: answers without them would not be those of the rocket as built.
