@@ -33,7 +33,7 @@ public sealed partial class Study
     private Hole Chosen(Hole hole)
     {
         if (hole.Cuts.Count == 0 || !double.IsNaN(hole.Diameter) || hole.Kind is not (HoleKind.StaticPort or HoleKind.Vent)) return hole;
-        var row = Rocket.Holes.FirstOrDefault(r => r.Name == hole.Row && Math.Abs(r.Station - hole.Station) < 1e-6);
+        var row = Rocket.Holes.FirstOrDefault(r => hole.Row.StartsWith(r.Name, StringComparison.Ordinal) && Math.Abs(r.Station - hole.Station) < 1e-6);
         if (row is null || Bays.FirstOrDefault(b => HolesOf(b).Contains(row)) is not { } bay) return hole;
         var diameter = DiameterOf(row, bay);
         return hole with { Cuts = hole.Cuts.Select(c => c with { Diameter = diameter, Drill = Drill.Nearest(diameter, Rocket.Inch) }).ToValueList() };

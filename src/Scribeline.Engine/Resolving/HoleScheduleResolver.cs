@@ -25,8 +25,10 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
             foreach (var fins in tube.Fins.Where(f => f.FirstClock is null)) missing.Add($"{fins.At}.first clock: clock angle of the first fin of {tube.Name}");
         }
 
-        var inOrder = rows.OrderBy(r => r.Places.Min(p => p.Station)).ToArray();
-        var holes = inOrder.SelectMany((row, i) => row.Places.Select((place, n) => Hole(row, place, $"{HoleMarks.Letters(i)}{n + 1}"))).OfType<Hole>();
+        // Rows of one kind on one part are told apart by a number.
+        var inOrder = rows.GroupBy(r => r.Name).SelectMany(g => g.Select((r, n) => n == 0 ? r : r with { Name = $"{r.Name} ({n + 1})" })).Select(OnTheRocket)
+            .Where(r => r.Places.Count > 0).OrderBy(r => r.Places.Min(p => p.Station));
+        var holes = inOrder.SelectMany((row, i) => row.Places.Select((place, n) => Hole(row, place, $"{HoleMarks.Letters(i)}{n + 1}")));
         return new(holes.ToValueList(), [], missing.Distinct().ToValueList(), assumed.Distinct().ToValueList());
     }
 
@@ -158,15 +160,16 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
         return [.. Enumerable.Repeat(double.NaN, count)];
     }
 
-    private Hole? Hole(Row row, (double Station, double Clock) place, string mark)
+    private Row OnTheRocket(Row row)
+    {
+        foreach (var place in row.Places.Where(p => Wall.At(vehicle, p.Station).Count == 0))
+            missing.Add($"parts: a place of the {row.Name} on the rocket; {1000 * place.Station:F0} mm from the tip there is no wall");
+        return row with { Places = row.Places.Where(p => Wall.At(vehicle, p.Station).Count > 0).ToValueList() };
+    }
+
+    private Hole Hole(Row row, (double Station, double Clock) place, string mark)
     {
         var walls = Wall.At(vehicle, place.Station);
-        if (walls.Count == 0)
-        {
-            missing.Add($"parts: a place of the {row.Name} on the rocket; {1000 * place.Station:F0} mm from the tip there is no wall");
-            return null;
-        }
-
         var edge = row.Edge ?? Nearest(walls[0].Part, place.Station);
         return new(
             mark, row.Kind, row.Name, row.Joint, place.Station, place.Clock, walls[0].OuterDiameter, walls.Select(row.Cut).ToValueList(), row.Head, edge,

@@ -115,6 +115,25 @@ public class ShopTests
     public void A_bond_without_an_adhesive_is_open() =>
         Assert.Equal(Verdict.Open, Ask(Changed(d => Bay(d, b => b with { Band = b.Band with { Adhesive = null } })), "bonds").Verdict);
 
+    // Two rows of guides on one tube: every mark is one hole's alone, on walls and plates.
+    [Theory]
+    [MemberData(nameof(Example.Names), MemberType = typeof(Example))]
+    public void Every_mark_is_one_holes_alone(string example)
+    {
+        var schedule = Example.Nominal(example).HoleSchedule;
+        string[] marks = [.. schedule.Holes.Select(h => h.Mark), .. schedule.PlateHoles.Select(h => h.Mark)];
+        Assert.Equal(marks.Length, marks.Distinct().Count());
+    }
+
+    // π 75.946 mm by 25 mm at 5 MPa, the most laminate carries: 29.82 kN, by hand.
+    [Fact]
+    public void A_band_carries_its_design_shear()
+    {
+        var answer = Ask(Example.Nominal("night-heron"), "bonds");
+        var load = answer.Working.Steps.First(s => s.Meaning.StartsWith("band of Bay:", StringComparison.Ordinal)).Value;
+        Assert.Equal(29.82e3, load * answer.Findings.Single(f => f.Name == "band of Bay: strength over load").Value, 10.0);
+    }
+
     // Warmer by 10 K: exp((55000/8.31446)(1/T2 - 1/T1)) of the working time, by hand.
     [Fact]
     public void Warmth_shortens_the_working_time()

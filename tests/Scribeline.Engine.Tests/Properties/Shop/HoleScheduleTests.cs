@@ -70,6 +70,16 @@ public class HoleScheduleTests
     [Fact]
     public void What_was_left_out_is_named() => Assert.Contains(Rocket.Shop.Holes.Missing, m => m.Contains("screw", StringComparison.Ordinal) && m.Contains("rail guides", StringComparison.Ordinal));
 
+    [Fact]
+    public void A_hole_off_the_rocket_is_named_and_takes_no_letter()
+    {
+        var wild = Design with { Joints = [Pinned with { Pins = Pinned.Pins! with { FromEdge = [L("9 m")] } }, Screwed, TypedRocket.Joints[0]] };
+        var schedule = DesignResolver.Resolve(wild, m => m.Si).Rocket!.Shop.Holes;
+        Assert.Contains(schedule.Missing, m => m.Contains("pins of Nose and Payload", StringComparison.Ordinal));
+        Assert.Equal("A1", schedule.Holes[0].Mark);
+        Assert.DoesNotContain(schedule.Holes, h => h.Kind == HoleKind.Pin);
+    }
+
     // By the geometry of a rolled strip, not by the code that made it: angle is length over the radius of the paper's middle.
     [Fact]
     public void Every_mark_wrapped_back_lies_on_its_hole()

@@ -104,4 +104,16 @@ public class PlateProperties
         Assert.DoesNotContain(PlateGaps.Of(On(PlateFace.Forward, PlateFace.Aft)), g => !g.Wall);
         Assert.Contains(PlateGaps.Of(On(PlateFace.Through, PlateFace.Aft)), g => !g.Wall);
     }
+
+    // An antenna's space keeps off nuts, not off a hole for wires, and may reach over the edge.
+    [Fact]
+    public void Kept_clear_of_metal()
+    {
+        PlateLayout With(PlateThingKind kind) => new(
+            "plate", 0, 0.096, 0, 0.0032, 0, 0.0991, 0.0991,
+            [new PlateThing("antenna", PlateThingKind.KeepClear, PlateFace.Aft, new PlateCircle(0.04, 0, 0.02), "antenna", true), new PlateThing("b", kind, PlateFace.Through, new PlateCircle(0.02, 0, 0.004), "b", true)]);
+        Assert.Single(PlateGaps.Of(With(PlateThingKind.Hole)), g => !g.Wall && g.Width < 0);
+        Assert.DoesNotContain(PlateGaps.Of(With(PlateThingKind.WireHole)), g => !g.Wall);
+        Assert.DoesNotContain(PlateGaps.Of(With(PlateThingKind.WireHole)), g => g.First == "antenna");
+    }
 }
