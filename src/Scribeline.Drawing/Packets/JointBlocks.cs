@@ -80,8 +80,20 @@ internal sealed class JointBlocks(PacketContents packet)
     {
         var clocks = row.All(h => double.IsFinite(h.Clock)) ? $" at {string.Join(", ", row.Select(h => (h.Clock * 180 / Math.PI).ToString("0.#", CultureInfo.InvariantCulture) + "°"))}" : "; clock angles are not typed";
         var marks = row.Length == 1 ? row[0].Mark : $"{row[0].Mark} to {row[^1].Mark}";
-        return $"{marks}, {row[0].Row}: {row.Length.ToString(CultureInfo.InvariantCulture)}{clocks}, {Length(row[0].FromEdge)} from the {row[0].Edge.Name}. {string.Join("; ", row[0].Cuts.Select(HoleBlocks.Cut))}.";
+        return $"{marks}, {row[0].Row}: {row.Length.ToString(CultureInfo.InvariantCulture)}{clocks}, {Length(row[0].FromEdge)} from the {row[0].Edge.Name}. {string.Join("; ", row[0].Cuts.Select(Cut))}.";
     }
+
+    // What is done to one wall.
+    private static string Cut(HoleCut cut)
+    {
+        var words = $"{cut.PartName} {Bore(cut.Diameter, cut.Drill?.Name)}";
+        if (cut.Tap is { } tap) words += $", tap {tap}";
+        if (cut.Countersink > 0) words += string.Create(CultureInfo.InvariantCulture, $", countersink {1000 * cut.Countersink:0.0} mm at {cut.CountersinkAngle * 180 / Math.PI:0}°");
+        return cut.Remark.Length > 0 ? $"{words}, {cut.Remark}" : words;
+    }
+
+    private static string Bore(double diameter, string? drill) => double.IsNaN(diameter) ? "size open"
+        : string.Create(CultureInfo.InvariantCulture, $"{1000 * diameter:0.00} mm") + (drill is null || drill.EndsWith("mm", StringComparison.Ordinal) ? "" : $" ({drill})");
 
     private string Length(double metres) => Shown.Text(metres, Unit.Length, packet.Inch);
 }

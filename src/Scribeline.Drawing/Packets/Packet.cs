@@ -10,6 +10,9 @@ namespace Scribeline.Drawing.Packets;
 /// </summary>
 public static class Packet
 {
+    private const string Failing = "if-it-fails";
+    private static readonly string[] Drilling = ["holes-clear", "plates-clear", "templates"];
+
     /// <summary>The whole set as one PDF.</summary>
     public static byte[] Pdf(PacketContents packet) => SheetOutput.Pdf(Sheets(packet), packet.Facts, $"{packet.Facts.Design}: packet");
 
@@ -21,10 +24,11 @@ public static class Packet
         flow.Insert([new SummaryPage(packet).Sheet, new ArrangementSheet(packet).Sheet]);
         flow.Chapter("Joints");
         flow.Add(new JointBlocks(packet).All());
-        Answers(flow, blocks, packet);
-        Alone(flow, blocks, packet, "if-it-fails", "What if something fails");
-        Bench(flow, packet);
-        Alone(flow, blocks, packet, "build-order", "Build order");
+        Chapter(flow, blocks, packet, "Answers with working", a => a.Question.Place != Place.Bench && a.Question.Id != Failing);
+        Chapter(flow, blocks, packet, "What if something fails", a => a.Question.Id == Failing);
+        Chapter(flow, blocks, packet, "Drill sheets", a => Drilling.Contains(a.Question.Id));
+        flow.Insert(TemplateSheets.Of(RocketTemplates.Of(packet.Study, packet.Paper), packet.Paper));
+        Chapter(flow, blocks, packet, "Building", a => a.Question.Place == Place.Bench && !Drilling.Contains(a.Question.Id));
         flow.Chapter("Flight card");
         flow.Add(LaunchDayBlocks.Card(packet, flow.Width));
         flow.Chapter("Checklists");
@@ -34,24 +38,11 @@ public static class Packet
         return flow.Done();
     }
 
-    private static void Answers(Flow flow, AnswerBlocks blocks, PacketContents packet)
+    private static void Chapter(Flow flow, AnswerBlocks blocks, PacketContents packet, string name, Func<Answer, bool> belongs)
     {
-        flow.Chapter("Answers with working");
-        foreach (var answer in packet.Answers.Where(a => a.Question.Id is not ("if-it-fails" or "build-order"))) flow.Add(blocks.Of(answer));
-    }
-
-    private static void Alone(Flow flow, AnswerBlocks blocks, PacketContents packet, string id, string chapter)
-    {
-        if (packet.Of(id) is not { } answer) return;
-        flow.Chapter(chapter);
-        flow.Add(blocks.Of(answer));
-    }
-
-    private static void Bench(Flow flow, PacketContents packet)
-    {
-        flow.Chapter("Drill sheets");
-        flow.Add(new Words("Hole schedule and templates. Print at actual size and measure the scale bars before drilling.", Lettering.Body));
-        flow.Add(HoleBlocks.Of(packet, flow.Width));
-        flow.Insert(TemplateSheets.Of(RocketTemplates.Of(packet.Study, packet.Paper), packet.Paper));
+        Answer[] answers = [.. packet.Answers.Where(belongs)];
+        if (answers.Length == 0) return;
+        flow.Chapter(name);
+        foreach (var answer in answers) flow.Add(blocks.Of(answer));
     }
 }

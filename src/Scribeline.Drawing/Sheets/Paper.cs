@@ -7,10 +7,10 @@ namespace Scribeline.Drawing.Sheets;
 public sealed record Paper(string Name, double Width, double Height)
 {
     /// <summary>ISO 216.</summary>
-    public static Paper A4 { get; } = new("A4", 210, 297);
+    public static Paper A4 { get; } = Of(Engine.Shop.Sheet.A4);
 
     /// <summary>8-1/2 by 11 inches.</summary>
-    public static Paper Letter { get; } = new("US Letter", 215.9, 279.4);
+    public static Paper Letter { get; } = Of(Engine.Shop.Sheet.Letter);
 
     /// <summary>The same sheet turned by a quarter.</summary>
     public Paper Turned => this with { Width = Height, Height = Width };
@@ -23,4 +23,6 @@ public sealed record Paper(string Name, double Width, double Height)
         "letter" => Letter,
         _ => null,
     };
+
+    private static Paper Of(Engine.Shop.Sheet sheet) => new(sheet.Name, Math.Round(1000 * sheet.Width, 6), Math.Round(1000 * sheet.Height, 6));
 }

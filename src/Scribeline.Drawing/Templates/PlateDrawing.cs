@@ -20,15 +20,22 @@ internal static class PlateDrawing
         if (plate.IsRing) draft.Circle(LineRole.Cut, middle, middle, Mm(plate.InnerDiameter) / 2);
         draft.Line(LineRole.Cross, false, (middle - 4, middle), (middle + 4, middle));
         draft.Line(LineRole.Cross, false, (middle, middle - 4), (middle, middle + 4));
-        draft.Take(middle - 1, middle - 1, middle + 1, middle + 1);
+        draft.Take(middle - 4, middle - 4, middle + 4, middle + 4);
         Scribe(draft, middle, radius, Mm(plate.InnerDiameter) / 2);
         foreach (var hole in holes) draft.Drilled(middle - Mm(hole.Y), middle - Mm(hole.X), Mm(hole.Diameter));
         foreach (var thing in plate.Things.Where(t => t.Kind != PlateThingKind.Hole)) Thing(draft, thing, middle);
-        foreach (var hole in holes) draft.Beside(Label(hole), middle - Mm(hole.Y), middle - Mm(hole.X), (Mm(hole.Diameter) / 2) + 1, size, size);
+        foreach (var hole in holes) draft.Beside(Label(hole), middle - Mm(hole.Y), middle - Mm(hole.X), Clear(plate, hole), size, size);
         foreach (var thing in plate.Things.Where(t => t.Kind != PlateThingKind.Hole && t.Face != PlateFace.Through))
             draft.Beside([thing.Name], middle - Mm(thing.Outline.Y), middle - Mm(thing.Outline.X), 0.5, size, size);
         Facts(draft, plate, holes, inch);
         return draft.Done(plate.Name, size, size);
+    }
+
+    // Past what stands round the hole: a nut, a washer, what a wing nut sweeps.
+    private static double Clear(PlateLayout plate, PlateHole hole)
+    {
+        var round = plate.Things.Select(t => t.Outline).OfType<PlateCircle>().Where(c => Math.Abs(c.X - hole.X) + Math.Abs(c.Y - hole.Y) < 1e-3);
+        return Math.Max(Mm(hole.Diameter) / 2, 0.71 * Mm(round.Select(c => c.Radius).DefaultIfEmpty(0).Max())) + 1;
     }
 
     private static void Scribe(TemplateDraft draft, double middle, double radius, double bore)

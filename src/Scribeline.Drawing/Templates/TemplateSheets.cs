@@ -22,17 +22,18 @@ internal sealed class TemplateSheets
     public static IReadOnlyList<Sheet> Of(IEnumerable<Template> templates, Paper paper)
     {
         var set = new TemplateSheets(paper);
-        List<Template> small = [], single = [];
+        List<Template> small = [];
+        List<Piece> lying = [], upright = [];
         foreach (var template in templates)
         {
             if (template.Width <= Widest(paper) / 2 && template.Height <= 110) small.Add(template);
-            else if (Tiled(template, paper).Count == 1 || Tiled(template, paper.Turned).Count == 1) single.Add(template);
+            else if (Tiled(template, paper) is { Count: 1 } whole) upright.AddRange(Pieces(template, whole));
+            else if (Tiled(template, paper.Turned) is { Rows: 1 } row) lying.AddRange(Pieces(template, row));
             else set.Large(template);
         }
 
-        // In the order of the list, as far as the paper can stay as it lies.
-        set.Stacked([.. single.Where(t => Tiled(t, paper).Count > 1)], paper.Turned);
-        set.Stacked([.. single.Where(t => Tiled(t, paper).Count == 1)], paper);
+        set.Stacked(lying, paper.Turned);
+        set.Stacked(upright, paper);
         set.Small(small);
         return set.sheets;
     }
@@ -53,77 +54,65 @@ internal sealed class TemplateSheets
         });
     }
 
+    // A page for each window.
     private void Large(Template template)
     {
         var upright = Tiled(template, paper);
         var lying = Tiled(template, paper.Turned);
-        var (sheet, tiling) = lying.Count < upright.Count || (lying.Count == upright.Count && template.Width > template.Height) ? (paper.Turned, lying) : (paper, upright);
+        var (on, tiling) = lying.Count < upright.Count || (lying.Count == upright.Count && template.Width > template.Height) ? (paper.Turned, lying) : (paper, upright);
+        foreach (var piece in Pieces(template, tiling)) Stacked([piece], on);
+    }
+
+    private static IEnumerable<Piece> Pieces(Template template, Tiling tiling)
+    {
         for (var row = 0; row < tiling.Rows; row++)
         {
-            for (var column = 0; column < tiling.Columns; column++) Tile(template, sheet, tiling, column, row);
+            for (var column = 0; column < tiling.Columns; column++)
+            {
+                var number = (row * tiling.Columns) + column + 1;
+                double left = tiling.Left(column), top = tiling.Top(row);
+                yield return new(
+                    template, tiling, number, left, top, Math.Min(tiling.Width, template.Width - left), Math.Min(tiling.Height, template.Height - top));
+            }
         }
     }
 
     // One beneath the other while there is room for each with what is said of it.
-    private void Stacked(List<Template> templates, Paper on)
+    private void Stacked(IEnumerable<Piece> pieces, Paper on)
     {
-        var rest = new Queue<Template>(templates);
+        var rest = new Queue<Piece>(pieces);
         while (rest.Count > 0)
         {
-            List<(Template Template, double Y, IReadOnlyList<string> Facts)> placed = [];
+            List<(Piece Piece, double Y, IReadOnlyList<string> Facts)> placed = [];
             double y = Top, bottom = on.Height - TitleStrip.Height - ScaleBars.Room, width = on.Width - (2 * Side), column = (width / 2) + 2;
-            while (rest.TryPeek(out var template))
+            while (rest.TryPeek(out var piece))
             {
-                var facts = FactLines(template, column - 6);
-                double needed = HeadingRoom + template.Height + 5 + ((facts.Count + 1) / 2 * Lettering.Small.Leading);
+                var facts = piece.IsLast ? FactLines(piece.Template, column - 6) : [];
+                double needed = HeadingRoom + piece.Height + 5 + ((facts.Count + 1) / 2 * Lettering.Small.Leading);
                 if (placed.Count > 0 && y + needed > bottom) break;
-                placed.Add((rest.Dequeue(), y, Fitting(template, column - 6, 2 * (bottom - y - HeadingRoom - template.Height - 5))));
+                placed.Add((rest.Dequeue(), y, piece.IsLast ? Fitting(piece.Template, column - 6, 2 * (bottom - y - HeadingRoom - piece.Height - 5)) : []));
                 y += needed + 4;
             }
 
-            sheets.Add(new(on, string.Join("; ", placed.Select(p => p.Template.Title)), pen =>
+            sheets.Add(new(on, string.Join("; ", placed.Select(p => p.Piece.Title)), pen =>
             {
-                foreach (var (template, top, facts) in placed)
+                foreach (var (piece, top, facts) in placed)
                 {
-                    pen.Words(Lettering.Heading.Cut(template.Title, width), Side, top + 2.5, Lettering.Heading);
-                    pen.Within(Side - 1, top + HeadingRoom - 1, template.Width + 2, template.Height + 2, Side, top + HeadingRoom, () => TemplatePainter.Draw(pen, template));
-                    Facts(pen, facts, Side, top + HeadingRoom + template.Height + 5, column);
+                    pen.Words(Lettering.Heading.Cut(piece.Title, width), Side, top + 2.5, Lettering.Heading);
+                    piece.Draw(pen, Side, top + HeadingRoom);
+                    Facts(pen, facts, Side, top + HeadingRoom + piece.Height + 5, column);
                 }
 
                 ScaleBars.Draw(pen, on);
             })
             {
-                Bookmarks = [.. placed.Select(p => new Bookmark(p.Template.Title, p.Y, 1))],
+                Bookmarks = [.. placed.Where(p => p.Piece.Number == 1).Select(p => new Bookmark(p.Piece.Template.Title, p.Y, 1))],
             });
         }
     }
 
     private static Tiling Tiled(Template template, Paper on) =>
         Tiling.Of(template.Width, template.Height, on.Width - (2 * Side), on.Height - Top - HeadingRoom - TitleStrip.Height - ScaleBars.Room);
-
-    private void Tile(Template template, Paper on, Tiling tiling, int column, int row)
-    {
-        var number = (row * tiling.Columns) + column + 1;
-        var title = tiling.Count == 1 ? template.Title : string.Create(CultureInfo.InvariantCulture, $"{template.Title}, sheet {number} of {tiling.Count}");
-        double left = tiling.Left(column), top = tiling.Top(row), y = Top + HeadingRoom;
-        double width = Math.Min(tiling.Width, template.Width - left), height = Math.Min(tiling.Height, template.Height - top);
-        var room = on.Height - TitleStrip.Height - ScaleBars.Room - y - height - Gap;
-        var facts = number == tiling.Count || tiling.Count == 1 ? Fitting(template, on.Width - (2 * Side), room) : [];
-        sheets.Add(new(on, title, pen =>
-        {
-            Heading(pen, title, on);
-            pen.Within(Side - 1, y - 1, width + 2, height + 2, Side - left, y - top, () =>
-            {
-                TemplatePainter.Draw(pen, template);
-                foreach (var cross in tiling.Crosses(template)) Register(pen, cross);
-            });
-            Facts(pen, facts, Side, y + height + Gap);
-            ScaleBars.Draw(pen, on);
-        })
-        {
-            Bookmarks = number == 1 ? [new(template.Title, 0, 1)] : [],
-        });
-    }
 
     // Shelves: left to right, then a new shelf beneath, then a new sheet.
     private void Small(List<Template> templates)
@@ -177,14 +166,6 @@ internal sealed class TemplateSheets
 
     private static void Heading(Pen pen, string title, Paper on) => pen.Words(Lettering.Heading.Cut(title, on.Width - (2 * Side)), Side, Top + 2.5, Lettering.Heading);
 
-    private static void Register(Pen pen, (string Name, double X, double Y) cross)
-    {
-        pen.Line(cross.X - 3, cross.Y, cross.X + 3, cross.Y, Stroke.Thin);
-        pen.Line(cross.X, cross.Y - 3, cross.X, cross.Y + 3, Stroke.Thin);
-        pen.Circle(cross.X, cross.Y, 1.6, Stroke.Thin);
-        pen.Words(cross.Name, cross.X + 1.6, cross.Y - 1.2, Lettering.Small);
-    }
-
     private static List<string> FactLines(Template template, double width) => [.. template.Facts.SelectMany(f => Lettering.Small.Wrap(f, width))];
 
     private static IReadOnlyList<string> Fitting(Template template, double width, double room)
@@ -198,5 +179,27 @@ internal sealed class TemplateSheets
     {
         var rows = column > 0 ? (facts.Count + 1) / 2 : facts.Count;
         for (var i = 0; i < facts.Count; i++) pen.Words(facts[i], x + (i < rows ? 0 : column), y + (i % Math.Max(rows, 1) * Lettering.Small.Leading), Lettering.Small);
+    }
+
+    // A template, or the part of one that a window shows.
+    private sealed record Piece(Template Template, Tiling Tiling, int Number, double Left, double Top, double Width, double Height)
+    {
+        public bool IsLast => Number == Tiling.Count;
+
+        public string Title => Tiling.Count == 1 ? Template.Title : string.Create(CultureInfo.InvariantCulture, $"{Template.Title}, part {Number} of {Tiling.Count}");
+
+        public void Draw(Pen pen, double x, double y) => pen.Within(x - 1, y - 1, Width + 2, Height + 2, x - Left, y - Top, () =>
+        {
+            TemplatePainter.Draw(pen, Template);
+            foreach (var cross in Tiling.Crosses(Template)) Register(pen, cross);
+        });
+
+        private static void Register(Pen pen, (string Name, double X, double Y) cross)
+        {
+            pen.Line(cross.X - 3, cross.Y, cross.X + 3, cross.Y, Stroke.Thin);
+            pen.Line(cross.X, cross.Y - 3, cross.X, cross.Y + 3, Stroke.Thin);
+            pen.Circle(cross.X, cross.Y, 1.6, Stroke.Thin);
+            pen.Words(cross.Name, cross.X + 1.6, cross.Y - 1.2, Lettering.Small);
+        }
     }
 }

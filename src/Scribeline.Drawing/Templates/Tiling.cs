@@ -10,7 +10,7 @@ namespace Scribeline.Drawing.Templates;
 internal sealed record Tiling(double Width, double Height, int Columns, int Rows)
 {
     /// <summary>Paper that neighbours share, mm.</summary>
-    public const double Overlap = 10;
+    public const double Overlap = 1000 * Engine.Shop.Sheet.Overlap;
 
     /// <summary>How many windows.</summary>
     public int Count => Columns * Rows;

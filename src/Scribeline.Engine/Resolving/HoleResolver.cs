@@ -57,20 +57,17 @@ internal sealed class HoleResolver(RocketDesign design, Vehicle vehicle, Func<IM
             {
                 // The edge is that of the tube the other part slides into.
                 var edge = draw(edges[Math.Min(i, edges.Count - 1)]);
-                yield return new($"{what} between {ahead} and {behind}", joint.Break + (joint.ShoulderAhead ? edge : -edge), angles[i])
-                {
-                    Kind = typed.Pins is null ? SurfaceKind.Screw : SurfaceKind.Pin,
-                };
+                yield return new($"{what} between {ahead} and {behind}", joint.Break + (joint.ShoulderAhead ? edge : -edge), angles[i]);
             }
         }
     }
 
     private IEnumerable<SurfaceThing> Guides() => vehicle.Parts.SelectMany(p =>
-        p.Fittings.OfType<RailGuide>().Select(g => new SurfaceThing(g.Name, p.Front + g.Offset, g.Clock) { Kind = SurfaceKind.Guide }));
+        p.Fittings.OfType<RailGuide>().Select(g => new SurfaceThing(g.Name, p.Front + g.Offset, g.Clock)));
 
     private IEnumerable<SurfaceThing> Switches() => design.Parts.SelectMany((p, i) =>
         p is not AltimeterBayDesign bay ? [] : bay.Switch.Where(s => s.Clock is not null).Select(s =>
-            new SurfaceThing(s.Name ?? $"switch of {p.Name}", FromBand(vehicle.Parts[i], s.StationFromBandCentre), draw(s.Clock!)) { Kind = SurfaceKind.Switch }));
+            new SurfaceThing(s.Name ?? $"switch of {p.Name}", FromBand(vehicle.Parts[i], s.StationFromBandCentre), draw(s.Clock!))));
 
     /// <summary>Station of something typed forward of the middle of a band, m.</summary>
     internal static double FromBand(Part part, IMeasure? forward, Func<IMeasure, double> draw) =>

@@ -34,27 +34,4 @@ public sealed record HoleRow(string Name, int Part, double Station, int Count, d
 /// <param name="Name">For messages.</param>
 /// <param name="Station">m.</param>
 /// <param name="Clock">rad.</param>
-public sealed record SurfaceThing(string Name, double Station, double Clock)
-{
-    /// <summary>What it is.</summary>
-    public SurfaceKind Kind { get; init; } = SurfaceKind.Other;
-}
-
-/// <summary>What stands on the surface.</summary>
-public enum SurfaceKind
-{
-    /// <summary>None of the others.</summary>
-    Other,
-
-    /// <summary>Head of a shear pin.</summary>
-    Pin,
-
-    /// <summary>Head of a screw that stays.</summary>
-    Screw,
-
-    /// <summary>Rail guide.</summary>
-    Guide,
-
-    /// <summary>Switch.</summary>
-    Switch,
-}
+public sealed record SurfaceThing(string Name, double Station, double Clock);

@@ -24,8 +24,8 @@ public sealed class Templates() : Question("templates", "What do I print?", Plac
         if (strips.Count == 0) draft.Miss("parts: tubes that meet, with holes or fins");
         draft.Find("strips to wrap", strips.Count, Unit.Count);
         draft.Find("plates and rings", study.Plates.Count, Unit.Count);
-        draft.Find("sheets of A4", Sheets(study, Sheet.A4), Unit.Count);
-        draft.Find("sheets of US Letter", Sheets(study, Sheet.Letter), Unit.Count);
+        draft.Find("sheets of A4 for strips and plates, each by itself", Sheets(study, Sheet.A4), Unit.Count);
+        draft.Find("sheets of US Letter for strips and plates, each by itself", Sheets(study, Sheet.Letter), Unit.Count);
         Circumferences(draft, study, strips);
         draft.List(() => Strips(strips));
         draft.List(() => Arcs(strips));
