@@ -347,6 +347,24 @@ public class FailureTests
     }
 
     [Fact]
+    public void A_rocket_that_does_not_fly_has_no_table()
+    {
+        var answer = Ask(Changed(d => d with { Motor = new(null, d.Motor!.Value! with { LoadedMass = M<Mass>("60 kg") }) }));
+        Assert.Equal(Verdict.Open, answer.Verdict);
+        Assert.Empty(answer.Tables);
+        Assert.Contains(answer.Notes, n => n.Contains("does not fly", StringComparison.Ordinal));
+    }
+
+    // Without a cord the sides come down apart, each with its own canopy or none.
+    [Fact]
+    public void Without_cords_every_piece_lands_by_itself()
+    {
+        var study = Changed(d => d with { Stowed = d.Stowed.Where(s => s.Cord is null).ToValueList() });
+        Assert.Equal(3, study.FailureOutcomes[0].Pieces.Select(p => p.Landing.Body).Distinct().Count());
+        Assert.Equal(Verdict.Stop, Ask(study).Verdict);
+    }
+
+    [Fact]
     public void A_builders_own_failure_is_flown_with_the_others()
     {
         var study = Changed(d => d with

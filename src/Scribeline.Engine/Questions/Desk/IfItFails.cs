@@ -23,6 +23,13 @@ public sealed class IfItFails() : Question("if-it-fails", "What if something fai
         if (study.Rocket.RecoveryMissing.Count > 0 || study.Rocket.Firings.Count == 0) return draft.Done();
         ChargeNotes.Missing(draft, study);
         var outcomes = study.FailureOutcomes;
+        if (!outcomes[0].Computed)
+        {
+            draft.Find("single failures that end within limits", double.NaN, Unit.Count);
+            draft.Note("As planned it does not fly to the ground, so nothing can be told of failures: see question rail-exit.");
+            return draft.Done();
+        }
+
         foreach (var missing in outcomes.SelectMany(o => o.Missing).Distinct()) draft.Miss(missing);
         for (var i = 0; i < outcomes.Count; i++) Row(draft.Working, outcomes[i], i);
 
