@@ -83,20 +83,24 @@ internal sealed class TemplateSheets
         var rest = new Queue<Piece>(pieces);
         while (rest.Count > 0)
         {
-            List<(Piece Piece, double Y, IReadOnlyList<string> Facts)> placed = [];
-            double y = Top, bottom = on.Height - TitleStrip.Height - ScaleBars.Room, width = on.Width - (2 * Side), column = (width / 2) + 2;
+            List<(Piece Piece, double Y, IReadOnlyList<string> Facts, double Column)> placed = [];
+            double y = Top, bottom = on.Height - TitleStrip.Height - ScaleBars.Room, width = on.Width - (2 * Side);
             while (rest.TryPeek(out var piece))
             {
-                var facts = piece.IsLast ? FactLines(piece.Template, column - 6) : [];
-                double needed = HeadingRoom + piece.Height + 5 + ((facts.Count + 1) / 2 * Lettering.Small.Leading);
+                // A few lines run across; more stand in two columns.
+                var abreast = FactLines(piece.Template, width).Count > 3 ? 2 : 1;
+                double column = abreast == 2 ? (width / 2) + 2 : 0, set = abreast == 2 ? column - 6 : width, rows = 0;
+                if (piece.IsLast) rows = Math.Ceiling((double)FactLines(piece.Template, set).Count / abreast);
+                var needed = HeadingRoom + piece.Height + 5 + (rows * Lettering.Small.Leading);
                 if (placed.Count > 0 && y + needed > bottom) break;
-                placed.Add((rest.Dequeue(), y, piece.IsLast ? Fitting(piece.Template, column - 6, 2 * (bottom - y - HeadingRoom - piece.Height - 5)) : []));
+                var room = bottom - y - HeadingRoom - piece.Height - 5;
+                placed.Add((rest.Dequeue(), y, piece.IsLast ? Fitting(piece.Template, set, abreast * room) : [], column));
                 y += needed + 4;
             }
 
             sheets.Add(new(on, string.Join("; ", placed.Select(p => p.Piece.Title)), pen =>
             {
-                foreach (var (piece, top, facts) in placed)
+                foreach (var (piece, top, facts, column) in placed)
                 {
                     pen.Words(Lettering.Heading.Cut(piece.Title, width), Side, top + 2.5, Lettering.Heading);
                     piece.Draw(pen, Side, top + HeadingRoom);
