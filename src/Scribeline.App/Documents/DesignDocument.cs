@@ -322,6 +322,11 @@ public sealed partial class DesignDocument : IDisposable
             {
                 journal.Dispose();
                 journal = new(path);
+                var counted = Measured.Count > 0;
+                (measured, drawn) = (null, (-1, null));
+
+                // What was measured on the one rocket says nothing of the other.
+                if (counted || Measured.Count > 0) Ask();
             }
 
             (Path, saved, Disk, Unsaved) = (path, reading.Text, new(path), null);

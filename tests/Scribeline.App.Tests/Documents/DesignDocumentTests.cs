@@ -54,6 +54,23 @@ public sealed class DesignDocumentTests : IDisposable
     }
 
     [Fact]
+    public async Task What_was_measured_counts_on_this_rocket_alone()
+    {
+        await document.Settled;
+        var before = Mass();
+        Assert.Empty(document.Measure(document.Answers.Study!, "Nose mass", "3 kg", DateTimeOffset.UnixEpoch));
+        await document.Settled;
+        Assert.True(Mass() > before + 1);
+        Assert.NotEmpty(document.Measure(document.Answers.Study!, "Nose mass", "heavy", DateTimeOffset.UnixEpoch));
+        Assert.Equal("3 kg", Assert.Single(document.Measured).Value);
+
+        Assert.Null(document.SaveAs(scratch.At("other/rocket.yaml")));
+        await document.Settled;
+        Assert.Empty(document.Measured);
+        Assert.Equal(before, Mass());
+    }
+
+    [Fact]
     public void Letters_typed_into_one_field_are_undone_together()
     {
         var text = document.Reading.Text;
