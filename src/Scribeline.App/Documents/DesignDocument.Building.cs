@@ -29,6 +29,9 @@ public sealed partial class DesignDocument
     /// <summary>The latest value of everything measured.</summary>
     public ValueList<MeasuredValue> Measured => measured ??= journal.Measured.Value ?? [];
 
+    /// <summary>Those of them that count in the answers: what the design no longer has is left out.</summary>
+    public ValueList<MeasuredValue> Counted => Reading.Design is { } design ? Measured.Except(MeasuredRecords.AddTo(design, Measured).Strangers).ToValueList() : [];
+
     /// <summary>How far the build of a study of it has come; null where its steps wait for each other.</summary>
     /// <param name="study">A study of the design.</param>
     /// <param name="now">The time it is.</param>

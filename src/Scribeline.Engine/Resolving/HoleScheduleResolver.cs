@@ -119,7 +119,8 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
         var places = guides.FromAftEnd.Select(m => (part.RearReach - draw(m), WrapTemplate.Turn(clock)));
         rows.Add(new(
             HoleKind.RailGuide, name, -1, width, Edge(index, false),
-            (wall, _) => guides.Screw is { } screw ? Held(wall, thread, screw, guides.Into) : Cut(wall, null), places.ToValueList()) { Fastener = guides.Screw?.MajorDiameter ?? 0 });
+            (wall, _) => guides.Screw is { } screw ? Held(wall, thread, screw, guides.Into) : Cut(wall, null), places.ToValueList())
+        { Fastener = guides.Screw?.MajorDiameter ?? 0 });
     }
 
     private void Open(HoleKind kind, string name, IMeasure? diameter, IEnumerable<(double Station, double Clock)> places, TubeEdge? edge = null)
@@ -173,7 +174,8 @@ internal sealed class HoleScheduleResolver(RocketDesign design, Vehicle vehicle,
         var edge = row.Edge ?? Nearest(walls[0].Part, place.Station);
         return new(
             mark, row.Kind, row.Name, row.Joint, place.Station, place.Clock, walls[0].OuterDiameter, walls.Select(row.Cut).ToValueList(), row.Head, edge,
-            Math.Abs(place.Station - edge.Station)) { Fastener = row.Fastener };
+            Math.Abs(place.Station - edge.Station))
+        { Fastener = row.Fastener };
     }
 
     private TubeEdge Nearest(int part, double station) =>
