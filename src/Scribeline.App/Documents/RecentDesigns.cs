@@ -8,9 +8,9 @@ internal sealed class RecentDesigns(string? file)
 
     private readonly Lock gate = new();
 
-    /// <summary>Where they are noted for a person on this machine.</summary>
-    public static string UsualFile =>
-        Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "scribeline", "recent");
+    /// <summary>Where they are noted for a person on this machine; null where the machine keeps no data for a person.</summary>
+    public static string? UsualFile =>
+        Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify) is { Length: > 0 } folder ? Path.Combine(folder, "scribeline", "recent") : null;
 
     /// <summary>Paths of design files that are still there, newest first.</summary>
     public IReadOnlyList<string> All
