@@ -11,6 +11,9 @@ public sealed class TypedEventArgs : EventArgs
     /// <summary>The version that was shown when it was typed.</summary>
     public int Version { get; set; }
 
+    /// <summary>Number of the event in its window, from 1.</summary>
+    public int Number { get; set; }
+
     /// <summary>Letters before the caret.</summary>
     public int At { get; set; }
 }

@@ -1,17 +1,19 @@
 // What a page cannot do from afar: keys, the caret, paper or dark.
 "use strict";
 (() => {
-  // Text goes with the version it was typed into, so that two windows never overwrite each other unseen.
-  for (const [name, browserEventName] of [["typed", "input"], ["caret", "click"]]) {
-    Blazor.registerCustomEventType(name, {
-      browserEventName,
-      createEventArgs: (event) => ({
-        value: event.target.value,
-        version: Number(event.target.dataset.version ?? 0),
-        at: event.target.selectionStart ?? 0,
-      }),
-    });
-  }
+  // Text goes with the version it was typed into and a number of its own, so that two windows never overwrite each other unseen and
+  // what is still on its way is never overwritten by an answer to something earlier.
+  const told = (event) => ({
+    value: event.target.value,
+    version: event.target.version ?? 0,
+    number: event.target.number ?? 0,
+    at: event.target.selectionStart ?? 0,
+  });
+  Blazor.registerCustomEventType("typed", {
+    browserEventName: "input",
+    createEventArgs: (event) => { event.target.number = (event.target.number ?? 0) + 1; return told(event); },
+  });
+  Blazor.registerCustomEventType("caret", { browserEventName: "click", createEventArgs: told });
 
   document.addEventListener("keydown", (event) => {
     if (!event.altKey || event.key !== "ArrowDown" || event.target.id !== "design-text") return;
@@ -50,6 +52,16 @@
       if (text.value !== value) text.value = value;
       text.focus();
       text.setSelectionRange(at, at);
+    },
+    push(id, value, version, number) {
+      const text = document.getElementById(id);
+      if (!text || (text.number ?? 0) !== number) return;
+      text.version = version;
+      if (value === null || text.value === value) return;
+      const { selectionStart, selectionEnd, scrollTop } = text;
+      text.value = value;
+      if (document.activeElement === text) text.setSelectionRange(selectionStart, selectionEnd);
+      text.scrollTop = scrollTop;
     },
     goToLine(id, line) {
       const text = document.getElementById(id);
