@@ -145,7 +145,7 @@
     // A body at the time: what lies on the ground stays there.
     #alive() { return this.#film.bodies.filter((b) => this.#time >= this.#start(b) && (this.#time < this.#stop(b) || b.lands || this.#stop(b) >= this.#end)); }
 
-    #rests(body) { return body.lands && this.#time >= this.#stop(body); }
+    #rests(body) { return body.lands && this.#time >= this.#stop(body) - 1e-3; }
 
     // The last moment that is not after the time.
     get #passed() {
