@@ -19,7 +19,7 @@ internal static class CommandLine
         scribeline answer night-heron --question stable --working
         scribeline packet night-heron           all of it on paper
         scribeline fly night-heron --csv flight.csv --plot flight.svg
-        scribeline build night-heron            what to build next, and what was measured
+        scribeline build night-heron            what to build next
         """;
 
     /// <summary>Runs what was typed.</summary>

@@ -12,6 +12,9 @@ internal sealed record Tiling(double Width, double Height, int Columns, int Rows
     /// <summary>Paper that neighbours share, mm.</summary>
     public const double Overlap = 1000 * Engine.Shop.Sheet.Overlap;
 
+    // Half of a cross with its letter, and a little room, mm.
+    private const double Reach = 4.5;
+
     /// <summary>How many windows.</summary>
     public int Count => Columns * Rows;
 
@@ -27,7 +30,7 @@ internal sealed record Tiling(double Width, double Height, int Columns, int Rows
 
     /// <summary>
     /// Crosses in the overlaps, at the same place of the template on both sheets that share them: two to a seam, as far apart as there is paper
-    /// that is not written on.
+    /// that is not written on, or one where there is hardly any.
     /// </summary>
     /// <param name="template">What is cut into windows.</param>
     public IEnumerable<(string Name, double X, double Y)> Crosses(Template template)
@@ -56,18 +59,19 @@ internal sealed record Tiling(double Width, double Height, int Columns, int Rows
         return found.Select((f, i) => (Name(i), f.X, f.Y));
     }
 
-    // From either end inwards to the first free place; at the customary one where none is free.
+    // From either end inwards to the first free place; at the customary one where none is free. Where the paper between is written on, one
+    // cross stands alone, and the edges of what is cut align the rest.
     private static IEnumerable<double> Ends(double from, double to, Func<double, bool> free)
     {
         double inset = Math.Min(14, (to - from) / 5), step = Math.Max((to - from) / 40, 0.5);
-        var steps = Enumerable.Range(0, 15).Select(i => inset + (i * step)).ToList();
-        yield return steps.Find(s => free(from + s)) is > 0 and var ahead ? from + ahead : from + inset;
-        yield return steps.Find(s => free(to - s)) is > 0 and var back ? to - back : to - inset;
+        var places = Enumerable.Range(0, (int)((to - from - (2 * inset)) / step) + 1).Select(i => from + inset + (i * step)).Where(free).ToList();
+        if (places.Count == 0) yield return from + inset;
+        else yield return places[0];
+        if (places.Count > 0 && places[^1] - places[0] > 2 * Reach) yield return places[^1];
     }
 
     private static bool IsFree(Template template, double x, double y)
     {
-        const double Reach = 4.5;
         return !template.Words.Any(w =>
         {
             var letters = w.Strong ? Lettering.SmallStrong : Lettering.Small;
