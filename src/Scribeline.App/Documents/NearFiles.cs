@@ -8,7 +8,9 @@ internal static class NearFiles
     // A key that only files of that sort hold at the left margin.
     private static readonly Dictionary<string, string> Signs = new(StringComparer.Ordinal)
     {
-        ["motor"] = "thrust:", ["site"] = "latitude:", ["weather"] = "wind:",
+        ["motor"] = "thrust:",
+        ["site"] = "latitude:",
+        ["weather"] = "wind:",
     };
 
     /// <summary>Names of the files for a key, as they are typed; empty where the key takes no file.</summary>

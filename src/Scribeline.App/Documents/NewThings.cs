@@ -9,9 +9,23 @@ internal static class NewThings
     // What a new thing starts with where its neighbours tell nothing: plain to see in the form, to be replaced by what is measured.
     private static readonly Dictionary<string, string> Plausible = new(StringComparer.Ordinal)
     {
-        ["length"] = "12 in", ["thickness"] = "1/8 in", ["mass"] = "50 g", ["diameter"] = "1/8 in", ["count"] = "3", ["root"] = "6 in", ["tip"] = "3 in",
-        ["span"] = "3 in", ["sweep"] = "3 in", ["height"] = "500 ft", ["time"] = "10 s", ["material"] = "glass epoxy", ["size"] = "\"1010\"",
-        ["from forward end"] = "1 in", ["from aft end"] = "1 in", ["density"] = "1.85 g/cm³", ["value"] = "1",
+        ["length"] = "12 in",
+        ["thickness"] = "1/8 in",
+        ["mass"] = "50 g",
+        ["diameter"] = "1/8 in",
+        ["count"] = "3",
+        ["root"] = "6 in",
+        ["tip"] = "3 in",
+        ["span"] = "3 in",
+        ["sweep"] = "3 in",
+        ["height"] = "500 ft",
+        ["time"] = "10 s",
+        ["material"] = "glass epoxy",
+        ["size"] = "\"1010\"",
+        ["from forward end"] = "1 in",
+        ["from aft end"] = "1 in",
+        ["density"] = "1.85 g/cm³",
+        ["value"] = "1",
     };
 
     /// <summary>The change that adds a thing, and where it will stand.</summary>

@@ -33,7 +33,7 @@ public sealed partial class Study
     /// <param name="bond">The bond.</param>
     public ValueList<BondLoad> LoadsOn(BondLine bond) => (bond.Kind switch
     {
-        BondKind.Joint => 
+        BondKind.Joint =>
             [FlownThrough(bond), .. Pushed(b => b.Forward.Part <= bond.Joint && b.Aft.Part > bond.Joint, bond.Diameter), .. Hung($"{Vehicle.Parts[bond.Joint].Name} to {Vehicle.Parts[bond.Joint + 1].Name}: bond")],
         BondKind.Band => [new BondLoad("mass of the bay at the greatest acceleration", Masses.Of(new Piece(bond.Part, bond.Part)).Mass * Flight.Maxima.Acceleration.Value)],
         BondKind.RingsInTube or BondKind.RingsOnMount =>
