@@ -22,7 +22,9 @@ public static class Enquiry
         Action<double>? progress = null,
         CancellationToken cancel = default)
     {
-        var answers = questions.Select(q => q.Ask(nominal)).ToArray();
+        // Results that questions share are made once by whichever comes first; the others wait for them.
+        var answers = new Answer[questions.Count];
+        Parallel.For(0, questions.Count, new ParallelOptions { CancellationToken = cancel }, q => answers[q] = questions[q].Ask(nominal));
         if (draw is null || samples == 0) return answers;
 
         var drawn = Enumerable.Range(0, questions.Count).Where(q => questions[q].HasSpread).ToArray();

@@ -31,7 +31,7 @@ public sealed partial class Study
         .Where(j => j != joint && OpeningTime(j) is { } other && other < (OpeningTime(joint) ?? double.PositiveInfinity));
 
     /// <summary>An ejection, kept by the value of its inputs.</summary>
-    public Ejection Fire(EjectionInputs inputs) => cache.Get(inputs, i => i.Fire(IsSample ? 1e-5 : 1e-8));
+    public Ejection Fire(EjectionInputs inputs) => cache.Get(inputs, i => i.Fire(IsSample ? 1e-7 : 1e-8));
 
     /// <summary>A charge fired alone with pins and friction as expected; null where an input is missing.</summary>
     internal Ejection? Burn(ChargeLoad charge) => Setting(charge) is { } setting ? Fire(setting.Inputs) : null;

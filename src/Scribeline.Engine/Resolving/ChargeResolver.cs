@@ -19,6 +19,7 @@ internal sealed class ChargeResolver(
     private const double Pressure = 101_325, Temperature = 288.15;
 
     private readonly Dictionary<string, double?> masses = [];
+    private (ValueList<Bay> Bays, List<(ValueList<Bay> More, ValueList<Bay> Less)> Moved)? asTyped;
 
     /// <summary>The charges in the order of the file.</summary>
     /// <param name="chosen">Charges already chosen for the design as typed; null to choose now.</param>
@@ -52,7 +53,7 @@ internal sealed class ChargeResolver(
 
     private ChargeChoice? Choose(Bay bay, int joint)
     {
-        var full = Bays(Draws.Nominal).FirstOrDefault(b => b.Forward.Name == bay.Forward.Name && b.Aft.Name == bay.Aft.Name) ?? bay;
+        var full = Same(AsTyped.Bays, bay) ?? bay;
         if (gear.Of(joint) is not { } held || full.FreeVolume <= 0) return null;
         var (ahead, behind) = Masses(joint);
         if (ahead <= 0 || behind <= 0) return null;
@@ -97,19 +98,27 @@ internal sealed class ChargeResolver(
     /// <summary>How much larger the bay may be within the tolerances, all on the worse side, m³.</summary>
     private double Growth(Bay bay)
     {
-        HashSet<IMeasure> toleranced = new(ReferenceEqualityComparer.Instance);
-        double Volume(Func<IMeasure, double> values) =>
-            Bays(values).FirstOrDefault(b => b.Forward.Name == bay.Forward.Name && b.Aft.Name == bay.Aft.Name)?.FreeVolume ?? 0;
+        double Volume(ValueList<Bay> bays) => Same(bays, bay)?.FreeVolume ?? 0;
+        var nominal = Volume(AsTyped.Bays);
+        return AsTyped.Moved.Sum(m => Math.Max(0, Math.Max(Volume(m.More), Volume(m.Less)) - nominal));
+    }
 
-        var nominal = Volume(m =>
+    /// <summary>The bays as typed, and with each length or volume that has a tolerance at either end of it: found once for all charges.</summary>
+    private (ValueList<Bay> Bays, List<(ValueList<Bay> More, ValueList<Bay> Less)> Moved) AsTyped => asTyped ??= Vary();
+
+    private (ValueList<Bay> Bays, List<(ValueList<Bay> More, ValueList<Bay> Less)> Moved) Vary()
+    {
+        HashSet<IMeasure> toleranced = new(ReferenceEqualityComparer.Instance);
+        var nominal = Bays(m =>
         {
             if (m.Sigma > 0) toleranced.Add(m);
             return m.Si;
         });
-        return toleranced.Where(m => m.Dimension == Dimension.Of<UnitsNet.Length>() || m.Dimension == Dimension.Of<UnitsNet.Volume>())
-            .Sum(m => Math.Max(0, Math.Max(
-                Volume(x => ReferenceEquals(x, m) ? x.Si + x.ToleranceSi : x.Si), Volume(x => ReferenceEquals(x, m) ? x.Si - x.ToleranceSi : x.Si)) - nominal));
+        return (nominal, [.. toleranced.Where(m => m.Dimension == Dimension.Of<UnitsNet.Length>() || m.Dimension == Dimension.Of<UnitsNet.Volume>())
+            .Select(m => (Bays(x => ReferenceEquals(x, m) ? x.Si + x.ToleranceSi : x.Si), Bays(x => ReferenceEquals(x, m) ? x.Si - x.ToleranceSi : x.Si)))]);
     }
+
+    private static Bay? Same(ValueList<Bay> bays, Bay bay) => bays.FirstOrDefault(b => b.Forward.Name == bay.Forward.Name && b.Aft.Name == bay.Aft.Name);
 
     private ValueList<Bay> Bays(Func<IMeasure, double> values) =>
         AirframeResolver.Resolve(design, motor, values).Vehicle is { } made ? made.Bays(motor is null ? null : made.Load(motor)) : [];

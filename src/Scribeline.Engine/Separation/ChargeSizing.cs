@@ -12,8 +12,8 @@ public sealed record ChargeSizing(EjectionInputs Corner, double ForceRatio, doub
     /// <summary>Largest charge looked at, kg; more is no recovery charge.</summary>
     public const double Most = 0.05;
 
-    // Enough for a charge that is rounded to a tenth of a gram.
-    private const double Coarse = 1e-5;
+    // More than enough for a charge that is rounded to a tenth of a gram; a coarser step is refused so often that it takes longer.
+    private const double Coarse = 1e-7;
 
     /// <summary>Charge whose customary pressure meets the force ratio, kg; 0 where nothing holds the joint.</summary>
     public double ForForce =>

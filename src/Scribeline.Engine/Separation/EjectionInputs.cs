@@ -89,7 +89,7 @@ public sealed record EjectionInputs
     public double AirMass => AmbientPressure * FreeVolume / (AirGasConstant * AmbientTemperature);
 
     /// <summary>Solves the ejection.</summary>
-    /// <param name="tolerance">Relative error allowed in a step; 1e-5 serves where many are fired.</param>
+    /// <param name="tolerance">Relative error allowed in a step; 1e-7 serves where many are fired, and a coarser one is no quicker.</param>
     /// <param name="beyond">
     /// Whether to follow the gas for 20 ms after the joint is open, past the moment when its pressure is that outside. It takes twenty times
     /// as long; the suction of the opening bay takes some ten-thousandths of the speed meanwhile.
