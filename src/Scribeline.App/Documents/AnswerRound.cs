@@ -10,7 +10,7 @@ namespace Scribeline.App.Documents;
 internal sealed class AnswerRound(ConcurrentDictionary<string, double> costs, Action<AnswerSheet> publish)
 {
     // Often enough to look immediate, seldom enough that drawing does not cost more than answering.
-    private static readonly TimeSpan Between = TimeSpan.FromMilliseconds(60);
+    private static readonly TimeSpan Between = TimeSpan.FromMilliseconds(30);
 
     private readonly Lock gate = new();
 
@@ -31,10 +31,9 @@ internal sealed class AnswerRound(ConcurrentDictionary<string, double> costs, Ac
             since.Restart();
         }
 
-        // The drawing needs no question.
+        // The drawing needs no question and goes with the first answers: drawn by itself it would hold them up.
         _ = study.SideView;
         cancel.ThrowIfCancellationRequested();
-        lock (gate) Publish();
         var order = Enumerable.Range(0, answers.Length).OrderBy(i => costs.GetValueOrDefault(Questionnaire.All[i].Id)).ToList();
         Parallel.ForEach(Partitioner.Create(order, EnumerablePartitionerOptions.NoBuffering), new() { CancellationToken = cancel }, i =>
         {
