@@ -121,7 +121,7 @@ public sealed partial class Study
 
     /// <summary>The joint that comes apart between the ends of a cord, in the order joints open; null where none does.</summary>
     /// <param name="cord">Index of the harness.</param>
-    public int? JointOf(int cord) => RecoveryJoints.Where(Rocket.Separation.Harnesses[cord].Spans).Select(j => (int?)j).MinBy(j => OpeningTime(j!.Value) ?? double.PositiveInfinity);
+    public int? JointOf(int cord) => RecoveryJoints.Where(Rocket.Separation.Harnesses[cord].Spans).Select(j => (int?)j).MinBy(j => ReleaseOf(j!.Value));
 
     private ValueList<int> RecoveryJoints => Resolving.RecoveryPlanner.Joints(Rocket);
 }

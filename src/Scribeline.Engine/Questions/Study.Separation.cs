@@ -28,7 +28,7 @@ public sealed partial class Study
 
     /// <summary>Joints that have opened before another does, nose to tail.</summary>
     public IEnumerable<int> OpenedBefore(int joint) => Rocket.Firings.Select(f => f.Joint).Distinct().Order()
-        .Where(j => j != joint && OpeningTime(j) is { } other && other < (OpeningTime(joint) ?? double.PositiveInfinity));
+        .Where(j => j != joint && OpeningTime(j) is { } other && other < ReleaseOf(joint));
 
     /// <summary>An ejection, kept by the value of its inputs.</summary>
     public Ejection Fire(EjectionInputs inputs) => cache.Get(inputs, i => i.Fire(IsSample ? 1e-7 : 1e-8));

@@ -32,7 +32,7 @@ internal sealed class SeparationResolver(RocketDesign design, Vehicle vehicle, F
 
     private JointRetention? Held(int index, JointDesign joint)
     {
-        var pins = joint.Pins is { } typed ? Pins(typed) is { } found ? found with { Play = typed.Play is { } play ? Math.Max(draw(play), 0) : 0 } : null : null;
+        var pins = joint.Pins is { } typed ? Pins(typed) : null;
         if (joint.Pins is not null && pins is null) return null;
         if (joint.Fit?.Friction is { } friction)
         {
@@ -54,9 +54,11 @@ internal sealed class SeparationResolver(RocketDesign design, Vehicle vehicle, F
     private PinSet? Pins(PinsDesign pins)
     {
         var name = pins.Screw.ToString();
-        if (pins.Strength is { } strength) return PinSet.Tested(name, pins.Count, strength.Si, strength.ToleranceSi, strength.Known) with { Middle = Math.Max(draw(strength), 0) };
+        var play = pins.Play is { } typed ? Math.Max(draw(typed), 0) : 0;
+        if (pins.Strength is { } strength)
+            return PinSet.Tested(name, pins.Count, strength.Si, strength.ToleranceSi, strength.Known) with { Middle = Math.Max(draw(strength), 0), Play = play };
         if (PinMaterial.Find(pins.Screw.Material) is { } material && ThreadGeometry.Of(pins.Screw.Thread) is { } thread)
-            return PinSet.Of(name, pins.Count, thread, material);
+            return PinSet.Of(name, pins.Count, thread, material) with { Play = play };
         missing.Add($"{pins.At}.strength: the force that cuts one {name}, by test");
         return null;
     }

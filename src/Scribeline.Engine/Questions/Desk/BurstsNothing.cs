@@ -164,15 +164,14 @@ public sealed class BurstsNothing() : Question("bursts-nothing", "Will the bigge
         var a = w.Given($"a_{id}", screws.Thread.MinorArea, "m²", "root area of one", "ASME B1.1, or ISO 68-1");
         var S = w.StepOf($"S_{id}", F / (N * a), "Pa", "shear of the screws", "definition", names);
         Margin(draft, $"{label}: shear strength of the screws over their shear", S, $"S_{id}", Fastening.ShearShare * screws.Strength, $"0.6 of the tensile strength: {screws.Source}", $"{label}: strength of its screws", $"y_{id}");
-        if (study.Vehicle.Parts[joint.ShoulderAhead ? joint.Aft : joint.Forward] is not Tube { OuterDiameter: var outside, InnerDiameter: var inside }) return;
+        if (study.Vehicle.Parts[joint.ShoulderAhead ? joint.Aft : joint.Forward] is not Tube { OuterDiameter: var outside, InnerDiameter: var inside, Material: var wall }) return;
         var g = w.Given($"g_{id}", screws.Thread.MajorDiameter, "m", "diameter of one", "ASME B1.1, or ISO 261");
         var t = w.Given($"t_{id}", (outside - inside) / 2, "m", "wall they bear on", "design");
         var Q = w.StepOf($"Q_{id}", F / (N * g * t), "Pa", "bearing of the wall", "definition", names);
         Margin(draft, $"{label}: bearing strength of the wall over its bearing", Q, $"Q_{id}", Fastening.LaminateBearing, "glass laminate at three diameters from the edge: assumption", "", $"x_{id}");
         var c = w.Given($"c_{id}", PI * (outside + inside) / 2, "m", "mean circumference of the wall", "design");
         var L = w.StepOf($"L_{id}", F / ((c - (N * g)) * t), "Pa", "tension in the wall between the screws", "definition", [.. names, ("c", $"c_{id}")]);
-        if (study.Vehicle.Parts[joint.ShoulderAhead ? joint.Aft : joint.Forward].Material is var wall)
-            Margin(draft, $"{label}: strength of the wall over its tension between the screws", L, $"L_{id}", wall.Strength, wall.Source, $"materials: strength of {wall.Name}, for {label}", $"k_{id}");
+        Margin(draft, $"{label}: strength of the wall over its tension between the screws", L, $"L_{id}", wall.Strength, wall.Source, $"materials: strength of {wall.Name}, for {label}", $"k_{id}");
         if (screws.Edge is not { } edge)
         {
             draft.Miss($"joints: {label}: screws: from edge");

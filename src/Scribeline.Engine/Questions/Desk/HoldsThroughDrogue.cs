@@ -76,7 +76,7 @@ public sealed class HoldsThroughDrogue() : Question("holds-through-drogue", "Doe
         }
 
         // Canopies that open on the way, before this joint opens itself.
-        var openings = study.CanopyLoads.Where(l => l.Flown.LineStretch.Time is var time && time >= (study.OpeningTime(firing.Charge.Joint) ?? 0) && time < (study.OpeningTime(joint) ?? double.PositiveInfinity));
+        var openings = study.CanopyLoads.Where(l => l.Flown.LineStretch.Time is var time && time >= (study.OpeningTime(firing.Charge.Joint) ?? 0) && time < study.ReleaseOf(joint));
         if (openings.MaxBy(l => l.Worst) is { Canopy: var opening } load)
         {
             var O = w.Simulated($"O_{id}", load.Worst, "N", $"worst opening force of {opening.Name}", "question opens");
