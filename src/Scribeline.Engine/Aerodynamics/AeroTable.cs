@@ -69,18 +69,22 @@ public sealed class AeroTable
     /// <param name="reynoldsPerMetre">Speed over kinematic viscosity, 1/m.</param>
     /// <param name="thrustOn">0 without jet, 1 with.</param>
     public AeroCoefficients<T> At<T>(T mach, T angleOfAttack, T reynoldsPerMetre, T thrustOn)
+        where T : struct, IReal<T> => At(mach, T.Abs(T.Sin(angleOfAttack)), T.Cos(angleOfAttack), reynoldsPerMetre, thrustOn);
+
+    /// <summary>The same by sine (0 or more) and cosine of the angle of attack.</summary>
+    public AeroCoefficients<T> At<T>(in T mach, in T sine, in T cosine, in T reynoldsPerMetre, in T thrustOn)
         where T : struct, IReal<T>
     {
         var (zero, one) = (T.From(0), T.From(1));
-        var sine = T.Abs(T.Sin(angleOfAttack));
-        var cosine = T.Cos(angleOfAttack);
         var m = CubicStencil<T>.At(mach, MachAxis);
-        T Read(Q quantity) => m.Read(overMach, (int)Q.Count, (int)quantity);
+        RowOf<T> row = default;
+        Span<T> read = row;
+        m.Read(overMach, (int)Q.Count, read[..(int)Q.Count]);
 
         // Body: potential lift (Jorgensen, with the base leading in rearward flight) and cross-flow drag. All over sin α.
         var along = RoundedAbs(cosine);
         var attached = along * T.Sqrt((one + along) * T.From(0.5));
-        var (body, bodyMoment) = (Read(Q.Body), Read(Q.BodyMoment));
+        var (body, bodyMoment) = (read[(int)Q.Body], read[(int)Q.BodyMoment]);
         var potential = attached * T.SelectLess(cosine, zero, T.From(reverseSlope), body);
         var potentialMoment = attached * T.SelectLess(cosine, zero, T.From(reverseMoment), bodyMoment);
         var (cylinder, flatPlate) = Cross(mach * sine, reynoldsPerMetre * sine);
@@ -94,21 +98,21 @@ public sealed class AeroTable
         var v = one - u;
         var onSlope = v * v * ((one + u + u) * stall + u * room) / bounded;
         var onPlate = u * u * (one + v + v) / bounded * flatPlate;
-        var (fins, finsMoment) = (Read(Q.Fins), Read(Q.FinsMoment));
-        var finMoment = onSlope * T.SelectLess(cosine, zero, Read(Q.FinsReverse), finsMoment) + onPlate * T.From(plateMoment);
+        var (fins, finsMoment) = (read[(int)Q.Fins], read[(int)Q.FinsMoment]);
+        var finMoment = onSlope * T.SelectLess(cosine, zero, read[(int)Q.FinsReverse], finsMoment) + onPlate * T.From(plateMoment);
 
         var slope = potential + cross + onSlope * fins + onPlate * T.From(plate);
         var moment = potentialMoment + cross * T.From(crossCentre) + finMoment;
         var square = cosine * cosine;
         return new(
-            square * T.SelectLess(cosine, zero, Read(Q.Rearward), ZeroLiftDrag(m, reynoldsPerMetre, thrustOn)),
+            square * T.SelectLess(cosine, zero, read[(int)Q.Rearward], ZeroLiftDrag(m, reynoldsPerMetre, thrustOn)),
             slope * sine,
             moment / T.Max(slope, T.From(1e-9)),
             body + fins,
-            Read(Q.Sum1),
-            Read(Q.Sum2),
-            Read(Q.RollForcing),
-            Read(Q.RollDamping));
+            read[(int)Q.Sum1],
+            read[(int)Q.Sum2],
+            read[(int)Q.RollForcing],
+            read[(int)Q.RollDamping]);
     }
 
     /// <summary>|c|, rounded off below 0.2 so that the lift has no corner broadside on.</summary>
@@ -125,10 +129,13 @@ public sealed class AeroTable
     private (T Cylinder, T Plate) Cross<T>(T crossMach, T reynoldsPerMetre)
         where T : struct, IReal<T>
     {
-        var x = CubicStencil<T>.At(crossMach, CrossAxis);
+        RowOf<T> row = default;
+        Span<T> read = row;
+        CubicStencil<T>.At(crossMach, CrossAxis).Read(overCross, 3, read[..3]);
         var re = T.Log(T.Max(reynoldsPerMetre * T.From(ReferenceDiameter), T.From(1)));
-        var low = T.From(1) - CubicStencil<T>.At(re, CrisisAxis).Read(Crisis, 1, 0);
-        return (x.Read(overCross, 3, 0) * (T.From(1) - low * x.Read(overCross, 3, 2)), x.Read(overCross, 3, 1));
+        CubicStencil<T>.At(re, CrisisAxis).Read(Crisis, 1, read.Slice(3, 1));
+        var low = T.From(1) - read[3];
+        return (read[0] * (T.From(1) - low * read[2]), read[1]);
     }
 
     private T ZeroLiftDrag<T>(in CubicStencil<T> m, T reynoldsPerMetre, T thrustOn)
@@ -136,27 +143,20 @@ public sealed class AeroTable
     {
         var width = 2 * (ReynoldsAxis.Count + 2);
         var re = CubicStencil<T>.At(T.Log(T.Max(reynoldsPerMetre * T.From(length), T.From(1))), ReynoldsAxis);
-        T off = T.From(0), relief = T.From(0);
-        var row = m.First * T.From(width);
-        foreach (var weight in (ReadOnlySpan<T>)[m.A, m.B, m.C, m.D])
-        {
-            var at = row + re.First * T.From(2);
-            foreach (var inner in (ReadOnlySpan<T>)[re.A, re.B, re.C, re.D])
-            {
-                var w = weight * inner;
-                off += w * T.Gather(axial, at);
-                relief += w * T.Gather(axial, at + T.From(1));
-                at += T.From(2);
-            }
-            row += T.From(width);
-        }
+        RowOf<T> row = default;
+        Span<T> read = row;
+
+        // Four Reynolds numbers side by side, with and without jet, each already between Mach numbers.
+        m.Read(axial, re.First * T.From(2), width, read[..8]);
+        var off = re.A * read[0] + re.B * read[2] + re.C * read[4] + re.D * read[6];
+        var relief = re.A * read[1] + re.B * read[3] + re.C * read[5] + re.D * read[7];
         return off - thrustOn * relief;
     }
 
     private static double[] OverMach(RocketGeometry rocket)
     {
         const int width = (int)Q.Count;
-        var table = new double[(MachAxis.Count + 2) * width];
+        var table = new double[MachAxis.Table(width)];
         for (var i = 0; i < MachAxis.Count; i++)
         {
             var mach = MachAxis[i];
@@ -181,7 +181,7 @@ public sealed class AeroTable
 
     private static double[] OverCross(double fineness)
     {
-        var table = new double[(CrossAxis.Count + 2) * 3];
+        var table = new double[CrossAxis.Table(3)];
         for (var i = 0; i < CrossAxis.Count; i++)
         {
             var drag = CrossFlow.CylinderDrag(CrossAxis[i]);
@@ -196,7 +196,7 @@ public sealed class AeroTable
     private static double[] Axial(DragBuildUp drag, double length)
     {
         var width = 2 * (ReynoldsAxis.Count + 2);
-        var table = new double[(MachAxis.Count + 2) * width];
+        var table = new double[MachAxis.Table(width)];
         ReynoldsPart[] reynolds = [.. Enumerable.Range(0, ReynoldsAxis.Count).Select(i => drag.AtReynolds(Math.Exp(ReynoldsAxis[i]) / length))];
         for (var i = 0; i < MachAxis.Count; i++)
         {
@@ -212,7 +212,7 @@ public sealed class AeroTable
 
     private static double[] MakeCrisis()
     {
-        var table = new double[CrisisAxis.Count + 2];
+        var table = new double[CrisisAxis.Table(1)];
         for (var i = 0; i < CrisisAxis.Count; i++) table[i + 1] = CrossFlow.ReynoldsFactor(Math.Exp(CrisisAxis[i]));
         CrisisAxis.Extend(table, 1, evenStart: true);
         return table;

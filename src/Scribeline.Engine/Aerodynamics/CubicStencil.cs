@@ -27,15 +27,15 @@ internal readonly record struct CubicStencil<T>(T First, T A, T B, T C, T D)
             -bend * t);
     }
 
-    /// <summary>Value of one of several quantities stored side by side.</summary>
-    public T Read(ReadOnlySpan<double> table, int quantities, int quantity)
-    {
-        var at = First * T.From(quantities) + T.From(quantity);
-        var next = T.From(quantities);
-        var b = at + next;
-        var c = b + next;
-        return A * T.Gather(table, at) + B * T.Gather(table, b) + C * T.Gather(table, c) + D * T.Gather(table, c + next);
-    }
+    /// <summary>Values of several quantities stored side by side.</summary>
+    /// <param name="table">Its length made by <see cref="Axis.Table"/>.</param>
+    /// <param name="quantities">Numbers in a row.</param>
+    /// <param name="values">The first of them, as many as there is room for.</param>
+    public void Read(ReadOnlySpan<double> table, int quantities, Span<T> values) => Read(table, T.From(0), quantities, values);
+
+    /// <summary>The same, of tables laid one after another: each lane may have its own.</summary>
+    public void Read(ReadOnlySpan<double> tables, T start, int quantities, Span<T> values) =>
+        T.SumRows(tables, First * T.From(quantities) + start, quantities, A, B, C, D, values);
 }
 
 /// <summary>A uniform axis.</summary>
@@ -46,6 +46,9 @@ internal readonly record struct Axis(double Start, double Step, int Count)
 {
     /// <summary>Coordinate of a point; −1 and Count are the points beyond the ends.</summary>
     public double this[int i] => Start + i * Step;
+
+    /// <summary>Numbers of a table of rows of equal width, with the points beyond the ends and what <see cref="IReal{T}.SumRows"/> may read behind.</summary>
+    public int Table(int width) => ((Count + 2) * width) + 8;
 
     /// <summary>Fills the points beyond the ends of a table of rows of equal width by mirror (even at the start) or straight extension.</summary>
     public void Extend(double[] table, int width, bool evenStart)

@@ -54,9 +54,11 @@ internal static class BaySurvey
         double volume = 0, bore = double.PositiveInfinity;
         for (int i = 0; i + 1 < breaks.Length; i++)
         {
-            volume += ProfileVolume.Integrate(breaks[i], breaks[i], breaks[i + 1], s => vehicle.BoreAt(s) ?? 0).Volume;
-            double middle = (breaks[i] + breaks[i + 1]) / 2;
-            if (!(vehicle.Parts[0] is NoseCone nose && middle < nose.Rear)) bore = Math.Min(bore, 2 * (vehicle.BoreAt(middle) ?? 0));
+            double middle = (breaks[i] + breaks[i + 1]) / 2, radius = vehicle.BoreAt(middle) ?? 0;
+            volume += Tapers(vehicle, middle)
+                ? ProfileVolume.Integrate(breaks[i], breaks[i], breaks[i + 1], vehicle.Inside()).Volume
+                : Math.PI * radius * radius * (breaks[i + 1] - breaks[i]);
+            if (!(vehicle.Parts[0] is NoseCone nose && middle < nose.Rear)) bore = Math.Min(bore, 2 * radius);
         }
 
         if (motor is not null && Mount(vehicle) is { } mount)
@@ -74,6 +76,10 @@ internal static class BaySurvey
 
         return new(Name(vehicle, forward, aft), forward, aft, volume, stowed, bore, Opens(vehicle, forward, aft));
     }
+
+    // Whether anything there is no plain tube inside.
+    private static bool Tapers(Vehicle vehicle, double station) =>
+        vehicle.Parts.Any(p => station > p.Front && station < p.Rear && p.Outside.Any(s => s.FrontDiameter != s.RearDiameter));
 
     private static MotorMount? Mount(Vehicle vehicle) =>
         vehicle.MotorPart < 0 ? null : vehicle.Parts[vehicle.MotorPart].Fittings.OfType<MotorMount>().First();

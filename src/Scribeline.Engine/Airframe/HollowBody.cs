@@ -16,11 +16,7 @@ public static class HollowBody
         if (wall <= 0) return none;
         double rear = section.Front + section.Length;
         double first = section.CavityFront(wall);
-        if (IsCurvedNose(section))
-        {
-            double tip = OverTip(section, wall);
-            return first >= rear ? none : ProfileVolume.Integrate(section.Front, first, rear, s => UnderCurvedNose(section, tip, s, wall));
-        }
+        if (IsCurvedNose(section)) return first >= rear ? none : ProfileVolume.Integrate(section.Front, first, rear, section.Inside(wall));
 
         double last = section.InnerRadiusAt(rear, wall) > 0 ? rear : ConicalEnd(section, wall);
         if (last <= first) return none;
@@ -33,14 +29,26 @@ public static class HollowBody
     /// <param name="section">The outside.</param>
     /// <param name="station">m, within the section.</param>
     /// <param name="wall">Thickness square to the surface, m; 0 means solid.</param>
-    public static double InnerRadiusAt(this BodySection section, double station, double wall)
-    {
-        if (wall <= 0) return 0;
-        if (IsCurvedNose(section)) return UnderCurvedNose(section, OverTip(section, wall), station, wall);
+    public static double InnerRadiusAt(this BodySection section, double station, double wall) => section.Inside(wall)(station);
 
-        // Exact for cones and cylinders; good to second order in wall over radius of curvature for a curved transition.
-        double slope = section.SlopeAt(station);
-        return double.IsFinite(slope) ? Math.Max(section.RadiusAt(station) - wall * Math.Sqrt(1 + slope * slope), 0) : 0;
+    /// <summary>Inner radius by station, m, for asking at many stations; 0 where the section is solid.</summary>
+    /// <param name="section">The outside.</param>
+    /// <param name="wall">Thickness square to the surface, m; 0 means solid.</param>
+    public static Func<double, double> Inside(this BodySection section, double wall)
+    {
+        if (wall <= 0) return _ => 0;
+        if (IsCurvedNose(section))
+        {
+            double tip = OverTip(section, wall);
+            return station => UnderCurvedNose(section, tip, station, wall);
+        }
+
+        return station =>
+        {
+            // Exact for cones and cylinders; good to second order in wall over radius of curvature for a curved transition.
+            double slope = section.SlopeAt(station);
+            return double.IsFinite(slope) ? Math.Max(section.RadiusAt(station) - wall * Math.Sqrt(1 + slope * slope), 0) : 0;
+        };
     }
 
     /// <summary>Station where the cavity begins, m; the rear face if the section is solid.</summary>
@@ -61,8 +69,26 @@ public static class HollowBody
     private static double UnderCurvedNose(BodySection section, double tip, double station, double wall)
     {
         if (station <= tip + wall * Sine(section, tip)) return 0;
-        double s = Root(x => x + wall * Sine(section, x) - station, tip, station);
+        double s = Over(section, tip, station, wall);
         return Math.Max(section.RadiusAt(s) - wall * Cosine(section, s), 0);
+    }
+
+    /// <summary>Station of the outer point over an inner one, m. The wall hardly moves it: chords find it in a few steps, but for a blunt tip.</summary>
+    private static double Over(BodySection section, double tip, double station, double wall)
+    {
+        double Miss(double x) => x + wall * Sine(section, x) - station;
+        double last = station, missed = wall * Sine(section, station), s = Math.Max(station - missed, tip);
+        for (int step = 0; step < 8; step++)
+        {
+            double miss = Miss(s);
+            if (Math.Abs(miss) < 1e-15 * section.Length) return s;
+            double next = s - miss * (s - last) / (miss - missed);
+            if (!(next > tip && next < station)) break;
+            if (Math.Abs(next - s) <= 1e-15 * station) return next;
+            (last, missed, s) = (s, miss, next);
+        }
+
+        return Root(Miss, tip, station);
     }
 
     /// <summary>Station of the outer point that lies over the tip of a nose's cavity; the rear where there is no cavity, m.</summary>
@@ -79,9 +105,18 @@ public static class HollowBody
         return section.Front + Math.Clamp(distance, 0, section.Length);
     }
 
-    private static double Sine(BodySection section, double station) => Math.Sin(Math.Atan(section.SlopeAt(station)));
+    // Of the angle whose tangent is the slope; at a round tip the slope is infinite.
+    private static double Sine(BodySection section, double station)
+    {
+        double slope = section.SlopeAt(station);
+        return double.IsInfinity(slope) ? Math.Sign(slope) : slope / Math.Sqrt(1 + slope * slope);
+    }
 
-    private static double Cosine(BodySection section, double station) => Math.Cos(Math.Atan(section.SlopeAt(station)));
+    private static double Cosine(BodySection section, double station)
+    {
+        double slope = section.SlopeAt(station);
+        return 1 / Math.Sqrt(1 + slope * slope);
+    }
 
     /// <summary>Root of a rising function, or the end it lies beyond: false position in its Illinois form, Dowell and Jarratt, BIT 11 (1971).</summary>
     private static double Root(Func<double, double> f, double low, double high)

@@ -35,53 +35,22 @@ public sealed record MassHistory(
     /// <param name="burned">0 (loaded) to 1 (burnout).</param>
     /// <typeparam name="T">One flight or many.</typeparam>
     public MassState<T> At<T>(T burned)
-        where T : struct, IReal<T>
-    {
-        T m0 = T.From(Rigid.Mass), left = T.From(Propellant) * (T.From(1) - burned), mass = m0 + left, share = left / mass;
-        T squares = T.From(OuterSquare + CoreSquare) + T.From(CoreGrowth) * burned;
-        T across = left * (T.From(0.25) * squares + T.From(GrainLength * GrainLength / 12));
-        return new(
-            mass,
-            T.From(Rigid.Station) + share * T.From(Arm),
-            (T.From(1) - share) * T.From(Rigid.OffsetY),
-            (T.From(1) - share) * T.From(Rigid.OffsetZ),
-            Tensor(Rigid.Inertia, left * T.From(0.5) * squares, across, m0 * share));
-    }
+        where T : struct, IReal<T> => Law<T>().At(burned);
 
     /// <summary>Rates of the state with the share of the impulse; times thrust over total impulse they are rates with time.</summary>
     /// <param name="burned">0 (loaded) to 1 (burnout).</param>
     /// <typeparam name="T">One flight or many.</typeparam>
     public MassState<T> RateAt<T>(T burned)
+        where T : struct, IReal<T> => Law<T>().RateAt(burned);
+
+    private MassLaw<T> Law<T>()
         where T : struct, IReal<T>
     {
-        T m0 = T.From(Rigid.Mass), flow = T.From(-Propellant), left = T.From(Propellant) * (T.From(1) - burned), mass = m0 + left;
-        T squares = T.From(OuterSquare + CoreSquare) + T.From(CoreGrowth) * burned, growth = T.From(CoreGrowth);
-        T across = flow * (T.From(0.25) * squares + T.From(GrainLength * GrainLength / 12)) + left * T.From(0.25) * growth;
-
-        // share = left/(m0 + left), so its rate is m0·flow/mass².
-        T shareRate = m0 * flow / (mass * mass);
+        InertiaTensor i = Rigid.Inertia;
         return new(
-            flow,
-            shareRate * T.From(Arm),
-            -shareRate * T.From(Rigid.OffsetY),
-            -shareRate * T.From(Rigid.OffsetZ),
-            Tensor(default, T.From(0.5) * (flow * squares + left * growth), across, m0 * shareRate));
-    }
-
-    /// <summary>Middle of the propellant aft of the rigid body's centre of mass, m.</summary>
-    private double Arm => GrainStation - Rigid.Station;
-
-    private MassTensor<T> Tensor<T>(InertiaTensor rigid, T axial, T across, T reducedMass)
-        where T : struct, IReal<T>
-    {
-        InertiaTensor apart = InertiaTensor.OfPoint(Arm, Rigid.OffsetY, Rigid.OffsetZ);
-        return new(
-            T.From(rigid.Xx) + axial + reducedMass * T.From(apart.Xx),
-            T.From(rigid.Yy) + across + reducedMass * T.From(apart.Yy),
-            T.From(rigid.Zz) + across + reducedMass * T.From(apart.Zz),
-            T.From(rigid.Xy) + reducedMass * T.From(apart.Xy),
-            T.From(rigid.Xz) + reducedMass * T.From(apart.Xz),
-            T.From(rigid.Yz) + reducedMass * T.From(apart.Yz));
+            T.From(Rigid.Mass), T.From(Rigid.Station), T.From(Rigid.OffsetY), T.From(Rigid.OffsetZ),
+            new(T.From(i.Xx), T.From(i.Yy), T.From(i.Zz), T.From(i.Xy), T.From(i.Xz), T.From(i.Yz)),
+            T.From(Propellant), T.From(GrainStation), T.From(GrainLength), T.From(OuterSquare), T.From(CoreSquare), T.From(CoreGrowth));
     }
 }
 

@@ -39,4 +39,13 @@ public sealed record NoseCone(
         station < Front || station > RearReach ? null
         : station <= Rear ? Section.InnerRadiusAt(station, Wall)
         : Shoulder.InnerDiameter / 2;
+
+    /// <inheritdoc/>
+    public override Func<double, double?> Inside()
+    {
+        var hollow = Section.Inside(Wall);
+        return station => station < Front || station > RearReach ? null
+            : station <= Rear ? hollow(station)
+            : Shoulder.InnerDiameter / 2;
+    }
 }

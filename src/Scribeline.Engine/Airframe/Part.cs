@@ -55,6 +55,9 @@ public abstract record Part(string Name, double Front, Material Material)
     /// <param name="station">m.</param>
     public abstract double? BoreAt(double station);
 
+    /// <summary>Inner radius by station, m, as by <see cref="BoreAt"/>, for asking at many stations.</summary>
+    public virtual Func<double, double?> Inside() => BoreAt;
+
     /// <summary>The bare part at its material's density.</summary>
     public virtual MassProperties Bare => Shell.Filled(Material.Density);
 }

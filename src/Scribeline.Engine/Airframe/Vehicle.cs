@@ -78,6 +78,22 @@ public sealed record Vehicle(string Name, ValueList<Part> Parts, ValueList<Joint
     /// <param name="station">m.</param>
     public double? BoreAt(double station) => Parts.Min(p => p.BoreAt(station));
 
+    /// <summary>Free inner radius by station, m, for asking at many stations; 0 outside.</summary>
+    public Func<double, double> Inside()
+    {
+        Func<double, double?>[] parts = [.. Parts.Select(p => p.Inside())];
+        return station =>
+        {
+            double? least = null;
+            foreach (var part in parts)
+            {
+                if (part(station) is { } radius && !(radius >= least)) least = radius;
+            }
+
+            return least ?? 0;
+        };
+    }
+
     /// <summary>Closed volumes, nose to tail.</summary>
     /// <param name="motor">The motor aboard, which takes room where it stands out ahead of its mount; null for none.</param>
     public ValueList<Bay> Bays(MotorLoad? motor = null) => BaySurvey.Of(this, motor);

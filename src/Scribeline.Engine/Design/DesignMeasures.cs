@@ -53,11 +53,11 @@ public static class DesignMeasures
     private static void Collect(Placed record, string of, string prefix, List<PlannedMeasure> found)
     {
         List<(Placed Record, string Of, string Prefix)> below = [];
-        foreach (var (property, key) in Keys(record.GetType()))
+        foreach (var key in PlacedShape.Of(record.GetType()).Keys)
         {
-            var word = key.Name ?? PlainWords.Of(property.Name);
-            var value = property.GetValue(record);
-            if (QuantityOf(property.PropertyType) is { } quantity)
+            var word = key.Word;
+            var value = key.Property.GetValue(record);
+            if (key.Quantity is { } quantity)
                 found.Add(new(of, prefix + word, Path(record, word), Dimension.All.First(d => d.Holds(quantity)), key.Sign, value as IMeasure));
             else if (value is Placed one)
                 below.Add(Below(one, word));
@@ -74,21 +74,21 @@ public static class DesignMeasures
     }
 
     // What was not named by its builder is known by what it belongs to.
-    private static string? NameOf(Placed record) => record.GetType().GetProperty("Name")?.GetValue(record) as string;
+    private static string? NameOf(Placed record) => PlacedShape.Of(record.GetType()).NameOf(record);
 
     private static object Replaced(Placed record, IReadOnlyDictionary<string, IMeasure> values)
     {
         Placed? changed = null;
-        foreach (var (property, key) in Keys(record.GetType()))
+        foreach (var key in PlacedShape.Of(record.GetType()).Keys)
         {
-            var value = property.GetValue(record);
-            var now = QuantityOf(property.PropertyType) is not null ? values.GetValueOrDefault(Path(record, key.Name ?? PlainWords.Of(property.Name))) ?? value
+            var value = key.Property.GetValue(record);
+            var now = key.Quantity is not null ? values.GetValueOrDefault(Path(record, key.Word)) ?? value
                 : value is Placed one ? Replaced(one, values)
-                : value is System.Collections.IEnumerable many and not string ? Replaced(many, property.PropertyType, values)
+                : value is System.Collections.IEnumerable many and not string ? Replaced(many, key.Property.PropertyType, values)
                 : value;
             if (ReferenceEquals(now, value)) continue;
             changed ??= (Placed)record.GetType().GetMethod("<Clone>$")!.Invoke(record, null)!;
-            property.SetValue(changed, now);
+            key.Property.SetValue(changed, now);
         }
 
         return changed ?? record;
@@ -104,13 +104,4 @@ public static class DesignMeasures
     }
 
     private static string Path(Placed record, string word) => record.At.Length == 0 ? word : $"{record.At}.{word}";
-
-    private static Type? QuantityOf(Type type) =>
-        type.IsGenericType && type.GetGenericTypeDefinition() == typeof(Measure<>) ? type.GetGenericArguments()[0] : null;
-
-    // Shared keys of a kind first, as they are read.
-    private static IEnumerable<(PropertyInfo Property, KeyAttribute Key)> Keys(Type type) =>
-        type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
-            .Select(p => (Property: p, Key: p.GetCustomAttribute<KeyAttribute>()))
-            .Where(p => p.Key is not null).Select(p => (p.Property, p.Key!));
 }

@@ -1,4 +1,5 @@
 using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Tables;
 
 namespace Scribeline.Engine.Design;
 
@@ -13,6 +14,7 @@ internal static class OtherChecks
         if (design.Rail is { } rail) Rail(rail, problems);
         foreach (var weighed in design.Records?.Weighed ?? []) Weighed(weighed, names, problems);
         if (design.Records?.Measured is { Count: > 0 } measured) Measured(measured, DesignMeasures.Of(design), names, problems);
+        foreach (var shot in design.Records?.Shots ?? []) ShotChecks.In(shot, design.Charges.Select(c => c.Name).ToValueList(), names.Whole, problems);
         foreach (var swung in design.Records?.Swung ?? []) Neighbours(swung.Parts, swung.At, "The parts that hung do not follow each other.", names, problems);
     }
 
@@ -54,6 +56,14 @@ internal static class OtherChecks
         if (site.Latitude is { } latitude && Math.Abs(latitude.Si) > Math.PI / 2) problems.Add(new(latitude.At, $"{latitude.Text} is no latitude.", "Type -90° to 90°, north positive."));
         if (site.Longitude is { } longitude && Math.Abs(longitude.Si) > Math.PI) problems.Add(new(longitude.At, $"{longitude.Text} is no longitude.", "Type -180° to 180°, east positive."));
         if (site.Latitude is null != site.Longitude is null) problems.Add(new(site.At, "Latitude and longitude belong together.", "Type both or neither."));
+        for (var i = 0; i < site.Rules.Count; i++)
+        {
+            if (RuleSet.Find(site.Rules[i]) is not null) continue;
+            var names = RuleSet.All.Select(r => r.Name).ToArray();
+            problems.Add(new(
+                $"{site.At}.rules[{i}]", $"No rules are known by the name '{site.Rules[i]}'.",
+                Spelling.Nearest(site.Rules[i], names) is { } near ? $"Did you mean {near}?" : $"Known are {string.Join(", ", names)}. Others go under own conditions, in words for a person to confirm."));
+        }
     }
 
     private static void Weather(WeatherDesign weather, List<Problem> problems)
@@ -61,6 +71,7 @@ internal static class OtherChecks
         if (weather.Pressure is not null && weather.AltimeterSetting is not null)
             problems.Add(new(weather.At, "'pressure' and 'altimeter setting' are both typed.", "Keep the one that was read; the other follows."));
         if (weather.Humidity is { Si: > 1 } humidity) problems.Add(new(humidity.At, $"A humidity of {humidity.Text} is above all.", $"Write it as a share, such as 60 %."));
+        if (weather.CloudCover is { Si: > 1 } cover) problems.Add(new(cover.At, $"A cloud cover of {cover.Text} is above all.", "Write it as a share, such as 30 %."));
         if (weather.WindSpeed is { Si: > 0 } wind && weather.WindFrom is null) problems.Add(new(weather.At, $"Nothing says where the wind of {wind.Text} comes from.", "Add wind from: 270°"));
         if (weather.Gust is { } gust && weather.WindSpeed is { } mean && gust.Si < mean.Si)
             problems.Add(new(gust.At, $"The gust, {gust.Text}, is weaker than the mean wind, {mean.Text}.", "Check the two."));

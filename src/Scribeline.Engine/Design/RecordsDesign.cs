@@ -14,6 +14,12 @@ public sealed record RecordsDesign : Placed
 
     [Key("Swings on two lines, which give a moment of inertia.")]
     public ValueList<SwungDesign> Swung { get; init; } = ValueList<SwungDesign>.Empty;
+
+    [Key("Charges fired on the ground, one for each shot.")]
+    public ValueList<ShotDesign> Shots { get; init; } = ValueList<ShotDesign>.Empty;
+
+    [Key("Whether what the shots say counts in lets-go; no if left out.")]
+    public bool ShotsCount { get; init; }
 }
 
 /// <summary>A value measured on the real thing.</summary>

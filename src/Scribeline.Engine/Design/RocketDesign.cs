@@ -63,6 +63,12 @@ public sealed record RocketDesign : Placed
     [Key("Drag over that predicted, from flights; 1 where never flown.", Sign = Sign.Above)]
     public Measure<Ratio>? DragScale { get; init; }
 
+    [Key("Impulse over that printed, from flights of motors of this kind; 1 where never flown.", Sign = Sign.Above)]
+    public Measure<Ratio>? ThrustScale { get; init; }
+
+    [Key("Time by which the pressure at the altimeters is behind that outside, from flights; flight records are read with it.", Sign = Sign.NotBelow)]
+    public Measure<Duration>? PortLag { get; init; }
+
     [Key("The builder's own limits in place of the defaults, by id such as stable.margin.")]
     public ValueList<LimitDesign> Limits { get; init; } = ValueList<LimitDesign>.Empty;
 

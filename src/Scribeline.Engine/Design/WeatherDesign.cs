@@ -33,6 +33,15 @@ public sealed record WeatherDesign : Placed
     [Key("Roughness length of the ground.", Sign = Sign.Above)]
     public Measure<Length>? GroundRoughness { get; init; }
 
+    [Key("Share of the sky that cloud or haze covers.", Sign = Sign.NotBelow)]
+    public Measure<Ratio>? CloudCover { get; init; }
+
+    [Key("Height of the lowest cloud above the pad.", Sign = Sign.Above)]
+    public Measure<Length>? CloudBase { get; init; }
+
+    [Key("How far one sees level.", Sign = Sign.Above)]
+    public Measure<Length>? Visibility { get; init; }
+
     [Key("The air aloft, lowest first.")]
     public ValueList<LayerDesign> Layers { get; init; } = ValueList<LayerDesign>.Empty;
 }

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using Scribeline.Engine.Numerics;
 
 namespace Scribeline.Engine.Flight;
@@ -22,11 +21,11 @@ internal static class BodyAerodynamics
     /// <param name="centre">Station of the centre of mass, m.</param>
     /// <param name="area">Reference area, m².</param>
     /// <param name="calibre">Reference diameter, m.</param>
+    /// <param name="acting">Force, N.</param>
     /// <param name="moment">About a point on the long axis at <paramref name="centre"/>, N·m.</param>
-    /// <returns>Force, N.</returns>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Vector3<T> Force<T>(
-        in FlightCoefficients<T> c, T density, Vector3<T> flow, T airspeed, Vector3<T> rate, T centre, T area, T calibre, out Vector3<T> moment)
+    public static void Force<T>(
+        in FlightCoefficients<T> c, in T density, in Vector3<T> flow, in T airspeed, in Vector3<T> rate, in T centre, in T area, in T calibre,
+        out Vector3<T> acting, out Vector3<T> moment)
         where T : struct, IReal<T>
     {
         T half = T.From(0.5);
@@ -40,6 +39,6 @@ internal static class BodyAerodynamics
         T y = -normal * flow.Y, z = -normal * flow.Z;
         T roll = qa * calibre * c.RollForcing + va * half * calibre * calibre * c.RollDamping * rate.X;
         moment = new(roll, arm * z - damping * rate.Y, -arm * y - damping * rate.Z);
-        return new(-qa * c.Axial, y - force * rate.Z, z + force * rate.Y);
+        acting = new(-qa * c.Axial, y - force * rate.Z, z + force * rate.Y);
     }
 }

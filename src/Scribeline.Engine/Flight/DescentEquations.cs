@@ -22,8 +22,9 @@ internal static class DescentEquations
         where TModel : struct, IFlightModel
     {
         T height = position.Z;
-        Vector3<T> flow = velocity - model.Wind(height);
-        T k = T.From(0.5) * model.Air(height).Density * dragArea * flow.Length / mass;
+        model.Around(height, out FlightAir<T> air, out Vector3<T> wind);
+        Vector3<T> flow = velocity - wind;
+        T k = T.From(0.5) * air.Density * dragArea * flow.Length / mass;
         Vector3<Scalar> earth = model.EarthRate;
         Vector3<T> turning = T.From(2) * Vector3<T>.Cross(new(T.From(earth.X), T.From(earth.Y), T.From(earth.Z)), velocity);
         return new(-k * flow.X - turning.X, -k * flow.Y - turning.Y, -k * flow.Z - model.Gravity(height) - turning.Z);

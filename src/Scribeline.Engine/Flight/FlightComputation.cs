@@ -107,41 +107,17 @@ internal sealed class FlightComputation<TModel>
     /// <summary>Queues the one or two bodies that an action leaves.</summary>
     private void Part(DescentStart parent, RecoveryAction action, IReadOnlyList<FreedCanopy> canopies)
     {
-        int first = parent.First, last = parent.Last;
-        if (action.Joint is not { } joint || action.Tethered)
-        {
-            Queue(parent, first, last, Vector3<Scalar>.Zero, canopies);
-            return;
-        }
-
-        // Momentum is kept: each side takes the other's share of the speed at which they part.
-        double ahead = Mass(first, joint), behind = Mass(joint + 1, last);
-        Vector3<Scalar> axis = parent.Attitude.ToFrame(new(1, 0, 0));
-        double speed = action.SeparationSpeed / (ahead + behind);
-        Queue(parent, first, joint, (speed * behind) * axis, canopies);
-        Queue(parent, joint + 1, last, (-speed * ahead) * axis, canopies);
-
-        double Mass(int from, int to) => parent.Masses.AsSpan(from, to - from + 1).ToArray().Sum();
+        foreach (DescentStart part in Parting.Of(parent, action, canopies)) waiting.Enqueue(part with { Index = bodyCount++ });
     }
-
-    private void Queue(DescentStart parent, int first, int last, Vector3<Scalar> kick, IReadOnlyList<FreedCanopy> canopies) =>
-        waiting.Enqueue(parent with
-        {
-            Index = bodyCount++,
-            Parent = parent.Index,
-            First = first,
-            Last = last,
-            Velocity = parent.Velocity + kick,
-            Plan = parent.Plan.For(first, last),
-            Canopies = [.. canopies.Where(c => c.Canopy.Piece >= first && c.Canopy.Piece <= last)],
-        });
 
     /// <summary>Masses of the pieces; propellant that has not burnt is in the last.</summary>
     private double[] Masses(in FlightState<Scalar> s)
     {
         double[] masses = [.. plan.Pieces.Select(p => p.Mass)];
         double burned = Math.Min(s.Impulse / model.TotalImpulse, 1);
-        masses[^1] += model.Mass<Scalar>(burned).Mass - model.Mass<Scalar>(1).Mass;
+        model.Mass<Scalar>(burned, out FlightMass<Scalar> now);
+        model.Mass<Scalar>(1, out FlightMass<Scalar> burnt);
+        masses[^1] += now.Mass - burnt.Mass;
         return masses;
     }
 

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using Scribeline.Engine.Numerics;
 
 namespace Scribeline.Engine.Flight;
@@ -26,83 +25,75 @@ internal readonly struct FlightEquations<TModel>(TModel model)
     public FlightLoads<T> Loads<T>(T time, in FlightState<T> s, T burning)
         where T : struct, IReal<T>
     {
-        T one = T.From(1), height = s.Position.Z;
-        NozzleGeometry nozzle = model.Nozzle;
-
-        FlightMass<T> mass = model.Mass(T.Min(s.Impulse / T.From(model.TotalImpulse), one));
-        FlightAir<T> air = model.Air(height);
-        Vector3<T> wind = model.Wind(height);
-        Vector3<T> flow = s.Attitude.ToBody(s.Velocity - wind);
-
-        T cross = T.Sqrt(flow.Y * flow.Y + flow.Z * flow.Z);
-        T airspeed = T.Sqrt(cross * cross + flow.X * flow.X);
-        T angle = T.Atan2(cross, flow.X);
-        FlightCoefficients<T> c = model.Aerodynamics(airspeed / air.SoundSpeed, angle, air.Density * airspeed / air.Viscosity, burning);
-        Vector3<T> force = BodyAerodynamics.Force(
-            c, air.Density, flow, airspeed, s.Rate, mass.Station, T.From(model.Area), T.From(model.Calibre), out Vector3<T> moment);
-
-        // Aerodynamic forces act on the axis, which the centre of mass may miss.
-        moment -= Vector3<T>.Cross(new(T.From(0), mass.OffsetY, mass.OffsetZ), force);
-
-        T test = burning * model.Thrust(time);
-        T thrust = T.SelectLess(T.From(0), test, test + burning * T.From(nozzle.ExitArea) * (T.From(nozzle.TestPressure) - air.Pressure), T.From(0));
-        Vector3<T> along = new(one, T.From(nozzle.TiltY), T.From(nozzle.TiltZ));
-        Vector3<T> push = (thrust / along.Length) * along;
-        T arm = T.From(nozzle.Station) - mass.Station;
-        Vector3<T> exit = new(-arm, T.From(nozzle.OffsetY) - mass.OffsetY, T.From(nozzle.OffsetZ) - mass.OffsetZ);
-        moment += Vector3<T>.Cross(exit, push);
-
-        T burnRate = test / T.From(model.TotalImpulse);
-        T outflow = -mass.MassSlope * burnRate;
-        T transverse = mass.TransverseInertiaSlope * burnRate;
-        moment += RigidBody.JetDamping(
-            s.Rate, outflow, arm, T.From(nozzle.ExitArea / (2 * Math.PI)), mass.AxialInertiaSlope * burnRate, transverse);
-
+        model.Around(s.Position.Z, out FlightAir<T> air, out Vector3<T> wind);
+        Act(time, s, burning, air, wind, out Acting<T> acting, out Flow<T> flow, out FlightMass<T> mass, out FlightCoefficients<T> c);
         return new(
-            force + push, moment, model.Gravity(height), thrust, test, outflow, transverse, mass, air, wind, flow, airspeed, angle, c);
+            acting.Force, acting.Moment, model.Gravity(s.Position.Z), acting.Thrust, acting.TestThrust, acting.Outflow,
+            acting.TransverseInertiaRate, mass, air, wind, flow.Velocity, flow.Airspeed, c);
+    }
+
+    // Small methods that hand large results over by reference: a method that holds all of this at once is more than the compiler
+    // keeps in registers, and in lanes every number is a vector.
+    private void Act<T>(
+        in T time, in FlightState<T> s, in T burning, in FlightAir<T> air, in Vector3<T> wind,
+        out Acting<T> acting, out Flow<T> flow, out FlightMass<T> mass, out FlightCoefficients<T> c)
+        where T : struct, IReal<T>
+    {
+        Flow<T>.Of(s.Attitude, s.Velocity, wind, out flow);
+        model.Mass(T.Min(model.ShareOfImpulse(s.Impulse), T.From(1)), out mass);
+        model.Aerodynamics(flow.Airspeed / air.SoundSpeed, flow.Sine, flow.Cosine, air.Density * flow.Airspeed / air.Viscosity, burning, out c);
+        BodyAerodynamics.Force(
+            c, air.Density, flow.Velocity, flow.Airspeed, s.Rate, mass.Station, T.From(model.Area), T.From(model.Calibre),
+            out Vector3<T> force, out Vector3<T> moment);
+        T test = burning * model.Thrust(time);
+        Acting<T>.Of(model.Nozzle, mass, s.Rate, test, model.ShareOfImpulse(test), burning, air.Pressure, force, moment, out acting);
     }
 
     /// <summary>Free flight.</summary>
     public FlightState<T> Free<T>(T time, in FlightState<T> s, T burning)
         where T : struct, IReal<T>
     {
-        FlightLoads<T> loads = Loads(time, s, burning);
-        return new(
-            s.Velocity,
-            Acceleration(s, loads),
-            s.Attitude.Derivative(s.Rate),
-            RigidBody.AngularAcceleration(loads.Mass.Inertia, s.Rate, loads.Moment),
-            loads.TestThrust);
+        model.Around(s.Position.Z, out FlightAir<T> air, out Vector3<T> wind);
+        Act(time, s, burning, air, wind, out Acting<T> acting, out _, out FlightMass<T> mass, out _);
+        Acceleration(s, acting.Force, mass.Mass, out Vector3<T> acceleration);
+        RigidBody.AngularAcceleration(mass.Inertia, s.Rate, acting.Moment, out Vector3<T> angular);
+        return new(s.Velocity, acceleration, s.Attitude.Derivative(s.Rate), angular, acting.TestThrust);
+    }
+
+    /// <summary>Acceleration of the centre of mass in free flight, east, north, up, m/s².</summary>
+    private void Acceleration<T>(in FlightState<T> s, in Vector3<T> force, in T mass, out Vector3<T> acceleration)
+        where T : struct, IReal<T>
+    {
+        Vector3<T> a = (T.From(1) / mass) * s.Attitude.ToFrame(force);
+        Vector3<T> turning = T.From(2) * Vector3<T>.Cross(Widen<T>(model.EarthRate), s.Velocity);
+        acceleration = new(a.X - turning.X, a.Y - turning.Y, a.Z - model.Gravity(s.Position.Z) - turning.Z);
     }
 
     /// <summary>A dive: the nose into the air whatever the rocket would do, so that nothing acts but drag and weight.</summary>
-    public FlightState<Scalar> Dive(double time, in FlightState<Scalar> s)
+    /// <returns>Acceleration, east, north, up, m/s².</returns>
+    public Vector3<T> Dive<T>(Vector3<T> position, Vector3<T> velocity)
+        where T : struct, IReal<T>
     {
-        FlightState<Scalar> aligned = IntoTheAir(s);
-        Vector3<Scalar> acceleration = Acceleration<Scalar>(aligned, Loads<Scalar>(time, aligned, 0));
-        return new(s.Velocity, acceleration, new(0, 0, 0, 0), Vector3<Scalar>.Zero, 0);
+        T zero = T.From(0), height = position.Z;
+        model.Around(height, out FlightAir<T> air, out Vector3<T> wind);
+        T airspeed = (velocity - wind).Length;
+        model.Aerodynamics(
+            airspeed / air.SoundSpeed, zero, T.From(1), air.Density * airspeed / air.Viscosity, zero, out FlightCoefficients<T> c);
+        model.Mass(T.From(1), out FlightMass<T> mass);
+        return DescentEquations.Acceleration(model, position, velocity, mass.Mass, T.From(model.Area) * c.Axial);
     }
 
     /// <summary>A state with the nose along its motion through the air, not turning.</summary>
     public FlightState<Scalar> IntoTheAir(in FlightState<Scalar> s)
     {
-        Vector3<Scalar> through = s.Velocity - model.Wind<Scalar>(s.Position.Z);
+        model.Around<Scalar>(s.Position.Z, out _, out Vector3<Scalar> wind);
+        Vector3<Scalar> through = s.Velocity - wind;
         double level = Math.Sqrt((through.X * through.X) + (through.Y * through.Y));
         return s with
         {
             Attitude = RailAttitude.Of(Math.Atan2(through.Z, level), Math.Atan2(through.X, through.Y), 0),
             Rate = Vector3<Scalar>.Zero,
         };
-    }
-
-    /// <summary>Acceleration of the centre of mass in free flight, east, north, up, m/s².</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public Vector3<T> Acceleration<T>(in FlightState<T> s, in FlightLoads<T> loads)
-        where T : struct, IReal<T>
-    {
-        Vector3<T> a = (T.From(1) / loads.Mass.Mass) * s.Attitude.ToFrame(loads.Force);
-        Vector3<T> turning = T.From(2) * Vector3<T>.Cross(Widen<T>(model.EarthRate), s.Velocity);
-        return new(a.X - turning.X, a.Y - turning.Y, a.Z - loads.Gravity - turning.Z);
     }
 
     private static Vector3<T> Widen<T>(Vector3<Scalar> v)

@@ -35,11 +35,11 @@ public sealed record FlightInputs(
     public FlightOptions Options { get; init; } = FlightOptions.Nominal;
 
     /// <summary>What decides the climb to apogee alone, whatever opens there or later: flights that differ in nothing else share it.</summary>
-    public FlightInputs Climbing => this with { Recovery = RecoveryPlan.Ballistic, Options = Options with { Extent = FlightExtent.Apogee, NoseFirst = false } };
+    public FlightInputs Climbing() => this with { Recovery = RecoveryPlan.Ballistic, Options = Options with { Extent = FlightExtent.Apogee, NoseFirst = false } };
 
     /// <summary>The climb to apogee, to be gone on from by <see cref="Fly(AeroTable?, Climb)"/>.</summary>
     /// <param name="aerodynamics">As for <see cref="Fly(AeroTable?)"/>.</param>
-    public Climb Climb(AeroTable? aerodynamics = null) => new(Climbing, aerodynamics ?? AeroTable.Build(Shape));
+    public Climb Climb(AeroTable? aerodynamics = null) => new(Climbing(), aerodynamics ?? AeroTable.Build(Shape));
 
     /// <summary>
     /// The flight, to the last bit as <see cref="Fly(AeroTable?)"/> gives it, without computing the climb again where nothing opens before
@@ -50,7 +50,7 @@ public sealed record FlightInputs(
     /// <exception cref="ArgumentException">The climb is that of another rocket or day.</exception>
     public FlightResult Fly(AeroTable? aerodynamics, Climb climb)
     {
-        if (!climb.Inputs.Equals(Climbing)) throw new ArgumentException("The climb is that of another rocket or day.", nameof(climb));
+        if (!climb.Inputs.Equals(Climbing())) throw new ArgumentException("The climb is that of another rocket or day.", nameof(climb));
         return Options.Extent == FlightExtent.Landing && climb.Serves(Recovery) ? climb.GoOn(this) : Fly(aerodynamics);
     }
 

@@ -15,7 +15,6 @@ namespace Scribeline.Engine.Flight;
 /// <param name="Wind">East, north, up, m/s.</param>
 /// <param name="Flow">Velocity through the air, m/s.</param>
 /// <param name="Airspeed">m/s.</param>
-/// <param name="AngleOfAttack">rad, 0 to π.</param>
 /// <param name="Coefficients">At this flow.</param>
 /// <typeparam name="T">The number type.</typeparam>
 internal readonly record struct FlightLoads<T>(
@@ -31,6 +30,9 @@ internal readonly record struct FlightLoads<T>(
     Vector3<T> Wind,
     Vector3<T> Flow,
     T Airspeed,
-    T AngleOfAttack,
     FlightCoefficients<T> Coefficients)
-    where T : struct, IReal<T>;
+    where T : struct, IReal<T>
+{
+    /// <summary>rad, 0 to π.</summary>
+    public T AngleOfAttack => T.Atan2(T.Sqrt(Flow.Y * Flow.Y + Flow.Z * Flow.Z), Flow.X);
+}

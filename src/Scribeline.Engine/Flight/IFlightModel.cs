@@ -23,20 +23,20 @@ internal interface IFlightModel
     /// <summary>Turning of the Earth in east, north, up, rad/s; zero to leave it out.</summary>
     Vector3<Scalar> EarthRate { get; }
 
+    /// <summary>The share of the whole impulse that an impulse is, N·s; a force gives the rate of that share, 1/s.</summary>
+    T ShareOfImpulse<T>(T impulse)
+        where T : struct, IReal<T>;
+
     /// <summary>Thrust as tested, N, at a time after ignition, s.</summary>
     T Thrust<T>(T time)
         where T : struct, IReal<T>;
 
     /// <summary>Mass and balance when a share of the impulse, 0 to 1, has been delivered.</summary>
-    FlightMass<T> Mass<T>(T burned)
+    void Mass<T>(in T burned, out FlightMass<T> mass)
         where T : struct, IReal<T>;
 
-    /// <summary>Still air.</summary>
-    FlightAir<T> Air<T>(T height)
-        where T : struct, IReal<T>;
-
-    /// <summary>Wind and gusts, m/s east, north, up.</summary>
-    Vector3<T> Wind<T>(T height)
+    /// <summary>Still air; wind and gusts, m/s east, north, up.</summary>
+    void Around<T>(in T height, out FlightAir<T> air, out Vector3<T> wind)
         where T : struct, IReal<T>;
 
     /// <summary>What a barometric altimeter zeroed on the pad reads, m.</summary>
@@ -46,8 +46,8 @@ internal interface IFlightModel
     T Gravity<T>(T height)
         where T : struct, IReal<T>;
 
-    /// <summary>Coefficients of the rocket flying nose first.</summary>
-    FlightCoefficients<T> Aerodynamics<T>(T mach, T angleOfAttack, T reynoldsPerMetre, T thrustOn)
+    /// <summary>Coefficients of the rocket, by sine (0 or more) and cosine of its angle of attack.</summary>
+    void Aerodynamics<T>(in T mach, in T sine, in T cosine, in T reynoldsPerMetre, in T thrustOn, out FlightCoefficients<T> coefficients)
         where T : struct, IReal<T>;
 }
 

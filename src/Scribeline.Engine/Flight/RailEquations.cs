@@ -46,7 +46,7 @@ internal static class RailEquations
     /// <param name="rail">Unit vector up the rail, east, north, up.</param>
     /// <param name="guide">Station of the aft guide, m.</param>
     public static FlightState<T> Pivoting<T, TModel>(
-        in FlightEquations<TModel> equations, T time, in FlightState<T> s, T burning, T friction, Vector3<T> rail, double guide)
+        in FlightEquations<TModel> equations, T time, in FlightState<T> s, T burning, T friction, Vector3<T> rail, T guide)
         where T : struct, IReal<T>
         where TModel : struct, IFlightModel
     {
@@ -57,7 +57,7 @@ internal static class RailEquations
         Vector3<T> force = loads.Force + Weight(s, loads);
 
         // All about the guide; its arm to the centre of mass lies on the axis.
-        T l = T.From(guide) - loads.Mass.Station;
+        T l = guide - loads.Mass.Station;
         Vector3<T> arm = new(l, zero, zero);
         Inertia<T> about = loads.Mass.Inertia with { Yy = loads.Mass.Inertia.Yy + m * l * l, Zz = loads.Mass.Inertia.Zz + m * l * l };
         Vector3<T> moment = loads.Moment + Vector3<T>.Cross(arm, force) - Vector3<T>.Cross(s.Rate, about * s.Rate);

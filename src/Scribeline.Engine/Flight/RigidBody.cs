@@ -10,10 +10,8 @@ namespace Scribeline.Engine.Flight;
 internal static class RigidBody
 {
     /// <summary>Angular acceleration in body axes: I ω' = M − ω × (I ω), rad/s².</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Vector3<T> AngularAcceleration<T>(in Inertia<T> inertia, Vector3<T> rate, Vector3<T> moment)
-        where T : struct, IReal<T> =>
-        inertia.Solve(moment - Vector3<T>.Cross(rate, inertia * rate));
+    public static void AngularAcceleration<T>(in Inertia<T> inertia, in Vector3<T> rate, in Vector3<T> moment, out Vector3<T> angular)
+        where T : struct, IReal<T> => angular = inertia.Solve(moment - Vector3<T>.Cross(rate, inertia * rate));
 
     /// <summary>
     /// Moment of the leaving gas and the shrinking inertia, N·m:

@@ -75,36 +75,34 @@ internal readonly struct RocketModel : IFlightModel
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public T ShareOfImpulse<T>(T impulse)
+        where T : struct, IReal<T> => impulse / T.From(TotalImpulse);
+
+    /// <inheritdoc/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public T Thrust<T>(T time)
         where T : struct, IReal<T> => T.From(thrustFactor) * curve.ThrustAt(time * T.From(timeFactor));
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public FlightMass<T> Mass<T>(T burned)
+    public void Mass<T>(in T burned, out FlightMass<T> mass)
         where T : struct, IReal<T>
     {
-        MassState<T> m = mass.At(burned), rate = mass.RateAt(burned);
+        MassState<T> m = this.mass.At(burned), rate = this.mass.RateAt(burned);
         MassTensor<T> i = m.Inertia;
-        return new(
+        mass = new(
             m.Mass, m.Station, m.OffsetY, m.OffsetZ, new(i.Xx, i.Yy, i.Zz, i.Xy, i.Xz, i.Yz), rate.Mass, rate.Axial, rate.Lateral);
     }
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public FlightAir<T> Air<T>(T height)
+    public void Around<T>(in T height, out FlightAir<T> air, out Vector3<T> wind)
         where T : struct, IReal<T>
     {
-        AirState<T> a = air.At(height + T.From(air.Elevation));
-        return new(a.Pressure, a.Density, a.SoundSpeed, a.Viscosity);
-    }
-
-    /// <inheritdoc/>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public Vector3<T> Wind<T>(T height)
-        where T : struct, IReal<T>
-    {
-        (T east, T north, T up) = wind.At(height);
-        return new(east, north, up);
+        AirState<T> a = this.air.At(height + T.From(this.air.Elevation));
+        air = new(a.Pressure, a.Density, a.SoundSpeed, a.Viscosity);
+        (T east, T north, T up) = this.wind.At(height);
+        wind = new(east, north, up);
     }
 
     /// <inheritdoc/>
@@ -117,12 +115,12 @@ internal readonly struct RocketModel : IFlightModel
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public FlightCoefficients<T> Aerodynamics<T>(T mach, T angleOfAttack, T reynoldsPerMetre, T thrustOn)
+    public void Aerodynamics<T>(in T mach, in T sine, in T cosine, in T reynoldsPerMetre, in T thrustOn, out FlightCoefficients<T> coefficients)
         where T : struct, IReal<T>
     {
-        AeroCoefficients<T> c = aerodynamics.At(mach, angleOfAttack, reynoldsPerMetre, thrustOn);
+        AeroCoefficients<T> c = aerodynamics.At(mach, sine, cosine, reynoldsPerMetre, thrustOn);
         T n = T.From(normal);
-        return new(
+        coefficients = new(
             T.From(drag) * c.Axial, n * c.NormalForce, c.CentreOfPressure, n * c.DampingSum0, n * c.DampingSum1, n * c.DampingSum2,
             c.RollForcing, c.RollDamping);
     }

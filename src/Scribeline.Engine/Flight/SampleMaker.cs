@@ -63,8 +63,8 @@ internal static class SampleMaker
     {
         Vector3<Scalar> position = new(y[0], y[1], y[2]), velocity = new(y[3], y[4], y[5]);
         TModel model = motion.Model;
-        Vector3<Scalar> wind = model.Wind<Scalar>(position.Z), flow = velocity - wind;
-        FlightAir<Scalar> air = model.Air<Scalar>(position.Z);
+        model.Around<Scalar>(position.Z, out FlightAir<Scalar> air, out Vector3<Scalar> wind);
+        Vector3<Scalar> flow = velocity - wind;
         double v = flow.Length, q = 0.5 * air.Density * v * v, drag = q * motion.DragArea(time);
         return new FlightSample
         {

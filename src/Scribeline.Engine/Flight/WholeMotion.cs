@@ -38,7 +38,8 @@ internal readonly record struct WholeMotion<TModel>(
             FlightPhase.OnRail => RailEquations.Guided<Scalar, TModel>(Equations, time, s, burning, Rail.Friction),
             FlightPhase.Pivoting => RailEquations.Pivoting<Scalar, TModel>(
                 Equations, time, s, burning, Rail.Friction, Rail.Direction, Rail.AftGuide),
-            FlightPhase.Dive => Equations.Dive(time, s),
+            FlightPhase.Dive => new(
+                s.Velocity, Equations.Dive<Scalar>(s.Position, s.Velocity), new(0, 0, 0, 0), Vector3<Scalar>.Zero, 0),
             _ => Equations.Free<Scalar>(time, s, burning),
         };
         change.Write(MemoryMarshal.Cast<double, Scalar>(rate));

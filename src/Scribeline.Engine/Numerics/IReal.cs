@@ -45,4 +45,22 @@ public interface IReal<T>
 
     /// <summary>In each lane: the element of <paramref name="table"/> at the (whole, in-range) index held there.</summary>
     static abstract T Gather(ReadOnlySpan<double> table, T index);
+
+    /// <summary>
+    /// In each lane: a weighted sum of four rows of <paramref name="table"/>, that is, for q from 0 up to the length of
+    /// <paramref name="sums"/>, a table[start + q] + b table[start + stride + q] + c table[start + 2 stride + q] + d table[start + 3 stride + q].
+    /// A lane's rows lie side by side in memory, so a pack reads them whole where <see cref="Gather"/> would fetch number by number.
+    /// </summary>
+    /// <param name="table">Eight numbers longer than its last row.</param>
+    /// <param name="start">Whole and in range.</param>
+    /// <param name="stride">From row to row.</param>
+    /// <param name="a">Weight of the first row.</param>
+    /// <param name="b">Weight of the second row.</param>
+    /// <param name="c">Weight of the third row.</param>
+    /// <param name="d">Weight of the fourth row.</param>
+    /// <param name="sums">At most <see cref="Rows"/> numbers.</param>
+    static abstract void SumRows(ReadOnlySpan<double> table, T start, int stride, in T a, in T b, in T c, in T d, Span<T> sums);
+
+    /// <summary>Most numbers of a row.</summary>
+    const int Rows = 16;
 }

@@ -43,4 +43,15 @@ public readonly record struct Scalar(double Value) : IReal<Scalar>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Scalar Gather(ReadOnlySpan<double> table, Scalar index) => new(table[(int)index.Value]);
+
+    /// <inheritdoc/>
+    public static void SumRows(
+        ReadOnlySpan<double> table, Scalar start, int stride, in Scalar a, in Scalar b, in Scalar c, in Scalar d, Span<Scalar> sums)
+    {
+        var rows = table.Slice((int)start.Value, (3 * stride) + sums.Length);
+        for (var q = 0; q < sums.Length; q++)
+        {
+            sums[q] = a.Value * rows[q] + b.Value * rows[stride + q] + c.Value * rows[(2 * stride) + q] + d.Value * rows[(3 * stride) + q];
+        }
+    }
 }

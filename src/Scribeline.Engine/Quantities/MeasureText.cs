@@ -27,8 +27,14 @@ public static class MeasureText
     {
         var (metric, inch) = (measure.Dimension.Metric, measure.Dimension.Inch);
         if (metric == inch) return "";
-        return Show(measure.Si, InchUnits.Contains(typed.Word) ? metric : inch, digits);
+        var other = InchUnits.Contains(typed.Word) ? metric : inch;
+
+        // Heights and distances are not told in millimetres or inches.
+        if (other.Word is "mm" or "in" && Math.Abs(measure.Si) >= Far) other = measure.Dimension.Find(other == metric ? "m" : "ft")!;
+        return Show(measure.Si, other, digits);
     }
+
+    private const double Far = 10;
 
     private static readonly HashSet<string> InchUnits =
         ["in", "ft", "mil", "mi", "yd", "µin", "lb", "oz", "grain", "mph", "ft/s", "lbf", "ozf", "psi", "ksi", "inHg", "°F", "in³", "ft³", "in²", "ft²", "ft·lbf",

@@ -22,10 +22,19 @@ public sealed record Answer(
     /// <summary>Schedules and lists, possibly none.</summary>
     public ValueList<AnswerTable> Tables { get; init; } = [];
 
+    /// <summary>Maps of the ground, possibly none.</summary>
+    public ValueList<GroundMap> Maps { get; init; } = [];
+
     /// <summary>Open when an input is missing; otherwise the gravest among the findings.</summary>
     public Verdict Verdict => Findings.Any(f => f.Verdict == Verdict.Stop) ? Verdict.Stop
         : Missing.Count > 0 || Findings.Count == 0 ? Verdict.Open
         : Findings.Max(f => f.Verdict);
+
+    /// <summary>The first finding that decides the verdict; the headline where all is clear or an input is missing. Null where there is none.</summary>
+    public Finding? Governing => Findings.FirstOrDefault(f => f.Verdict == Verdict) ?? (Findings.Count > 0 ? Findings[0] : null);
+
+    /// <summary>Whether it waits for the record of a flight, so that whether the rocket may fly does not hang on it.</summary>
+    public bool AwaitsFlight => Question.Place == Place.Log && Findings.Count == 0;
 
     /// <summary>An answer that cannot be given, naming the inputs to type.</summary>
     public static Answer Open(Question question, params ReadOnlySpan<string> missing) =>

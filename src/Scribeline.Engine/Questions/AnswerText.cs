@@ -18,9 +18,13 @@ public static class AnswerText
     public static string Count(IReadOnlyList<Answer> answers) => string.Join(", ",
         Counts(answers).Select(v => string.Create(CultureInfo.InvariantCulture, $"{v.Count} {Word(v.Verdict)}")));
 
-    /// <summary>The verdicts that occur, gravest first, with how often.</summary>
-    public static IEnumerable<(Verdict Verdict, int Count)> Counts(IReadOnlyList<Answer> answers) =>
-        new[] { Verdict.Stop, Verdict.Open, Verdict.Watch, Verdict.Clear }.Select(v => (v, answers.Count(a => a.Verdict == v))).Where(v => v.Item2 > 0);
+    /// <summary>The verdicts that occur, gravest first, with how often; answers that wait for the record of a flight count only among themselves.</summary>
+    public static IEnumerable<(Verdict Verdict, int Count)> Counts(IReadOnlyList<Answer> answers)
+    {
+        var all = answers.All(a => a.AwaitsFlight);
+        return new[] { Verdict.Stop, Verdict.Open, Verdict.Watch, Verdict.Clear }
+            .Select(v => (v, answers.Count(a => a.Verdict == v && (all || !a.AwaitsFlight)))).Where(v => v.Item2 > 0);
+    }
 
     /// <summary>What an answer rests on.</summary>
     public static string Basis(Answer answer) =>

@@ -10,6 +10,7 @@ internal sealed class Draft(Question question, Study study)
     private readonly List<Finding> findings = [];
     private readonly List<Plot> plots = [];
     private readonly List<AnswerTable> tables = [];
+    private readonly List<GroundMap> maps = [];
     private readonly List<string> notes = [];
     private readonly List<string> missing = [];
     private Basis basis = Basis.Flown;
@@ -22,6 +23,18 @@ internal sealed class Draft(Question question, Study study)
 
     /// <summary>Adds a value, judged against a given limit.</summary>
     public void Find(string name, double value, Unit unit, Limit? limit) => findings.Add(Finding.Of(name, value, unit, limit));
+
+    /// <summary>Adds a value whose verdict does not follow from a limit.</summary>
+    public void Judged(string name, double value, Unit unit, Verdict verdict) => findings.Add(new(name, value, unit, Verdict: verdict));
+
+    /// <summary>Adds a finding as it is.</summary>
+    public void Find(Finding finding) => findings.Add(finding);
+
+    /// <summary>Adds a map; it is not made for sampled cases, which nobody looks at.</summary>
+    public void Chart(Func<GroundMap> map)
+    {
+        if (!study.IsSample) maps.Add(map());
+    }
 
     /// <summary>Whether nothing has been found yet.</summary>
     public bool IsEmpty => findings.Count == 0;
@@ -58,5 +71,5 @@ internal sealed class Draft(Question question, Study study)
 
     /// <summary>The answer as collected.</summary>
     public Answer Done() =>
-        new(question, findings.ToValueList(), basis, Working, plots.ToValueList(), notes.ToValueList(), missing.ToValueList()) { Tables = tables.ToValueList() };
+        new(question, findings.ToValueList(), basis, Working, plots.ToValueList(), notes.ToValueList(), missing.ToValueList()) { Tables = tables.ToValueList(), Maps = maps.ToValueList() };
 }

@@ -25,6 +25,7 @@ internal sealed class FailureFlight
     private readonly Dictionary<(string Name, string Limit), double> least = [];
     private readonly List<ChargeLoad> opening = [];
     private readonly HashSet<string> inVain = [];
+    private readonly Dictionary<int, (double Time, ChargeLoad Load, Ejection Left)> shut = [];
     private Study study;
     private bool noseFirst;
 
@@ -89,10 +90,11 @@ internal sealed class FailureFlight
     private (FailureEvent Event, Rocket Rocket)? Parts(Firing firing, FlightEvent e, HashSet<int> opened)
     {
         var rocket = study.Rocket;
-        if (rocket.Separation.Charges.FirstOrDefault(c => c.Name == firing.Charge) is not { } load || study.Burn(load) is not { } ejection) return null;
+        if (rocket.Separation.Charges.FirstOrDefault(c => c.Name == firing.Charge) is not { } load || Burnt(firing, load, e.Time) is not { } ejection) return null;
         if (!ejection.Parted)
         {
             inVain.Add(load.Name);
+            shut[firing.Joint] = (e.Time, load, ejection);
             return (At(e.At, $"{load.Name} burns, {Label(firing.Joint)} stays shut", ejection.PeakGauge * ejection.Inputs.Area), Without(rocket, firing));
         }
 
@@ -108,6 +110,12 @@ internal sealed class FailureFlight
         if (Breaks($"{harness.Name} breaks", planned.StrengthOf(harness), snap.Tension)) return (At(e.At, $"{harness.Name} breaks as it runs out after {load.Name}", snap.Tension), Apart(rocket, firing.Joint));
         return Jerked(harness, firing.Joint, opened, snap.Tension, body: null, e.At, $"as {harness.Name} runs out after {load.Name}");
     }
+
+    // What an earlier charge left in the same bay is still there. A charge of another bay burns alone.
+    private Ejection? Burnt(Firing firing, ChargeLoad load, double time) =>
+        shut.TryGetValue(firing.Joint, out var before) && time > before.Time && before.Load.Forward == load.Forward && before.Load.Aft == load.Aft
+            ? study.Burn(load, before.Left, time - before.Time)
+            : study.Burn(load);
 
     /// <summary>What follows from a canopy that opens: it is torn away, or it pulls another joint open.</summary>
     private (FailureEvent Event, Rocket Rocket)? Opens(CanopyOpening canopy, HashSet<int> opened)
@@ -175,7 +183,13 @@ internal sealed class FailureFlight
         if (path.Where(e => e.Factor is not null).MinBy(e => e.Factor) is { } weakest) Least($"weakest link: {weakest.Name}", "load-path.factor", weakest.Factor!.Value);
         return new(
             failure, pieces, followed.Concat(openings).OrderBy(e => e.Time).ToValueList(), FailureLimits.Of(pruned, pieces, failure, least).ToValueList(),
-            Unburnt().ToValueList(), missing.ToValueList(), flight.Failure == FlightFailure.None && pieces.Count > 0);
+            Unburnt().ToValueList(), missing.ToValueList(), flight.Failure == FlightFailure.None && pieces.Count > 0)
+        {
+            Followed = followed.OrderBy(e => e.Time).ToValueList(),
+            Flown = flight.Events,
+            Rocket = study.Rocket,
+            NoseFirst = noseFirst,
+        };
     }
 
     // Whatever still is to fire when a joint has opened burns too: nothing that would not is left among the firings.

@@ -19,7 +19,12 @@ internal static class FailureLimits
     {
         foreach (var landing in pieces.GroupBy(p => p.Landing.Body))
             yield return Finding.Of($"landing speed of {string.Join(" and ", landing.Select(p => p.Name))}", landing.First().Landing.DescentRate, Unit.Speed, study.Limits["descends.landing"]);
-        if (study.Day.ShortestSide is { } side && pieces.Count > 0)
+        if (study.Day.Field is { } field && pieces.Count > 0)
+        {
+            yield return Finding.Of("least room inside the field", pieces.Min(p => field.Boundary.Inside(new(p.Landing.East, p.Landing.North))), Unit.Height, new Limit(
+                "if-it-fails.outline", 0, Sense.AtLeast, 0, Must: true, "outline of the site"));
+        }
+        else if (study.Day.ShortestSide is { } side && pieces.Count > 0)
         {
             yield return Finding.Of("farthest piece from the rail", pieces.Max(p => p.Away), Unit.Height, new Limit(
                 "if-it-fails.field", side / 2, Sense.AtMost, 0, Must: true, "half the shortest side of the site, the rail taken in its middle"));

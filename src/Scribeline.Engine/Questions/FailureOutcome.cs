@@ -15,6 +15,18 @@ namespace Scribeline.Engine.Questions;
 public sealed record FailureOutcome(
     Failure Failure, ValueList<FailedPiece> Pieces, ValueList<FailureEvent> Events, ValueList<Finding> Judged, ValueList<string> Unburnt, ValueList<string> Missing, bool Computed)
 {
+    /// <summary>What followed from the failure and was put into the rocket, in order of time; among the events too.</summary>
+    public ValueList<FailureEvent> Followed { get; init; } = [];
+
+    /// <summary>Everything that happened in the flight, in order of time.</summary>
+    public ValueList<FlightEvent> Flown { get; init; } = [];
+
+    /// <summary>The rocket with all that failed and followed: an ordinary one, whose flight this is.</summary>
+    public required Rocket Rocket { get; init; }
+
+    /// <summary>Whether it was flown nose first where nothing opened at apogee, see <see cref="FlightOptions.NoseFirst"/>.</summary>
+    public bool NoseFirst { get; init; }
+
     /// <summary>The limits that are not met.</summary>
     public IEnumerable<Finding> Broken => Judged.Where(f => f.Verdict == Verdict.Stop);
 

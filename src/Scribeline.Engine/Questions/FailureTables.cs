@@ -3,11 +3,14 @@ using Scribeline.Engine.Quantities;
 namespace Scribeline.Engine.Questions;
 
 /// <summary>The failures as tables to hand over.</summary>
-internal static class FailureTables
+public static class FailureTables
 {
+    /// <summary>Title of the table with one row for each failure.</summary>
+    public const string EndingsTitle = "How each failure ends";
+
     /// <summary>One row for each failure: how its hardest piece lands, and which limits it breaks.</summary>
     public static AnswerTable Endings(ValueList<FailureOutcome> outcomes) => new(
-        "How each failure ends",
+        EndingsTitle,
         [new("failure"), new("breaks"), new("lands hardest"), new("falls at", Unit.Speed), new("energy", Unit.Energy), new("away", Unit.Height)],
         outcomes.Select(o => TableRow.Of(
             o.Verdict, o.Failure.Name, Breaks(o), o.Hardest?.Name ?? "", o.Hardest?.Landing.DescentRate, o.Hardest?.Energy, o.Hardest?.Away)).ToValueList());
@@ -31,7 +34,14 @@ internal static class FailureTables
         [new("failure"), new("what"), new("time", Unit.Time), new("height", Unit.Height), new("airspeed", Unit.Speed), new("force", Unit.Force)],
         outcomes.SelectMany(o => o.Events.Select(e => TableRow.Of(null, o.Failure.Name, e.What, e.Time, e.Height, e.Airspeed, e.Force))).ToValueList());
 
-    internal static string Breaks(FailureOutcome outcome) => !outcome.Computed ? "not computed"
+    /// <summary>One row for each piece of one flight: when, where and how it comes to the ground.</summary>
+    public static AnswerTable Ground(FailureOutcome outcome) => new(
+        "What reaches the ground",
+        [new("piece"), new("after", Unit.Time), new("falls at", Unit.Speed), new("energy", Unit.Energy), new("away", Unit.Height), new("bearing", Unit.Angle)],
+        outcome.Pieces.Select(p => TableRow.Of(null, p.Name, p.Landing.At.Time, p.Landing.DescentRate, p.Energy, p.Away, p.Bearing)).ToValueList());
+
+    /// <summary>The limits a flight breaks, in words.</summary>
+    public static string Breaks(FailureOutcome outcome) => !outcome.Computed ? "not computed"
         : !outcome.Broken.Any() ? "no limit"
         : string.Join("; ", outcome.Broken.Select(f => f.Limit!.Id switch
         {

@@ -24,8 +24,18 @@ public abstract class Question(string id, string text, Place place)
     /// <summary>Whether it is asked of drawn cases too; not where tolerances do not move the answer, or moving it would tell nothing.</summary>
     public virtual bool HasSpread => true;
 
-    /// <summary>Answers from the study alone. A missing input gives an open answer that names it.</summary>
-    public Answer Ask(Study study) => NeedsFlight && study.Missing.Count > 0 ? Answer.Open(this, study.Missing.Span) : Work(study);
+    /// <summary>Whether it flies the rocket many times over: asked last, and again with more flights.</summary>
+    public virtual bool FliesMany => false;
+
+    /// <summary>Whether it tells of the answers to all others, so that asking it asks them.</summary>
+    public virtual bool TellsOfAll => false;
+
+    /// <summary>Answers from the study alone, once for each study. A missing input gives an open answer that names it.</summary>
+    public Answer Ask(Study study) => study.Once(this, s =>
+    {
+        var answer = NeedsFlight && s.Missing.Count > 0 ? Answer.Open(this, s.Missing.Span) : Work(s);
+        return s.Untaught is { } before && !s.IsSample && place is not Place.Log ? Taught.Kept(answer, Ask(before)) : answer;
+    });
 
     /// <summary>Works the answer out.</summary>
     protected abstract Answer Work(Study study);

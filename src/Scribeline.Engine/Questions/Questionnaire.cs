@@ -1,6 +1,8 @@
 using Scribeline.Engine.Questions.Bench;
 using Scribeline.Engine.Questions.Desk;
 using Scribeline.Engine.Questions.Field;
+using Scribeline.Engine.Questions.Logs;
+using Scribeline.Engine.Questions.Yard;
 
 namespace Scribeline.Engine.Questions;
 
@@ -28,9 +30,21 @@ public static class Questionnaire
     /// <summary>The questions of the bench.</summary>
     public static IReadOnlyList<Question> Making { get; } = [new HolesClear(), new PlatesClear(), new Templates(), new Bonds(), new BuildOrder(), new AsBuilt()];
 
+    /// <summary>The questions of the yard.</summary>
+    public static IReadOnlyList<Question> Testing { get; } = [new TestPlan(), new TestSays()];
+
+    /// <summary>The questions of where it comes down.</summary>
+    public static IReadOnlyList<Question> Landing { get; } = [new LandsInside(), new Aim()];
+
+    /// <summary>The questions of the field; the card comes last, for it tells of all others.</summary>
+    public static IReadOnlyList<Question> AtTheRange { get; } = [new Allowed(), new KeepBack(), .. Landing, new Today(), new Checklist(), new Card()];
+
+    /// <summary>The questions of a recorded flight.</summary>
+    public static IReadOnlyList<Question> Flown { get; } = [new WhatHappened(), new AsPredicted(), new Teaches()];
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Question> All { get; } =
-        [new Weight(), new Engagement(), new Stack(), new Packs(), .. Flight, .. Apart, .. Down, .. Failing, .. Making, new Today()];
+        [new Weight(), new Engagement(), new Stack(), new Packs(), .. Flight, .. Apart, .. Down, .. Failing, .. Making, .. Testing, .. AtTheRange, .. Flown];
 
     /// <summary>The question with this id, or null.</summary>
     public static Question? Named(string id) => All.FirstOrDefault(q => q.Id == id);

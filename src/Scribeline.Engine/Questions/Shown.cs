@@ -12,6 +12,7 @@ public static class Shown
     public static string Text(double value, Unit unit, bool inch)
     {
         if (double.IsNaN(value)) return "not known";
+        if (unit == Unit.Share && value is > 0.9994 and < 1) return "> 99.9 %";
         var scale = Scale(unit, inch, value);
         var number = Number((value * scale.Factor) + scale.Offset, scale.Digits, scale.Decimals);
         return scale.Symbol.Length == 0 ? number : scale.Symbol is "°" or "%" ? number + (scale.Symbol == "%" ? " %" : "°") : $"{number} {scale.Symbol}";

@@ -55,13 +55,6 @@ public sealed partial class Study
     /// <summary>The air in a bay, m³.</summary>
     public double AirOf(Bay bay) => VentRules.AirOf(Vehicle, bay);
 
-    /// <summary>The flight in which an altimeter does nothing.</summary>
-    /// <param name="altimeter">Its name.</param>
-    public FlightResult Without(string altimeter) => Fly(Plan with
-    {
-        Actions = Plan.Actions.Where(a => Rocket.Firings.Any(f => f.Name == a.Name && f.Altimeter != altimeter)).ToValueList(),
-    });
-
     /// <summary>Least area of holes that keeps the push in a bay before a time under a pressure, m².</summary>
     /// <param name="history">The bay.</param>
     /// <param name="pressure">Pa, more than 0.</param>
@@ -116,22 +109,28 @@ public sealed partial class Study
     {
         var samples = bay?.Samples ?? Following(joint.Forward);
         double release = ReleaseOf(joint.Forward), whole = Flight.Bodies[0].End, area = Math.PI / 4 * joint.BoreDiameter * joint.BoreDiameter;
-        List<JointMoment> moments = [];
+        List<JointMoment> history = [];
+        var moments = MomentsTogether;
         for (var i = 0; i < samples.Count && samples[i].Time <= release; i++)
         {
             var push = bay is null ? 0 : bay.Excess(i);
             if (samples[i].Time > whole)
             {
-                moments.Add(new(samples[i].Time, default, push, push * area));
+                history.Add(new(samples[i].Time, default, push, push * area));
                 continue;
             }
 
-            var force = JointLoads.At(joint.Forward, MomentAt(samples[i].Time));
-            moments.Add(new(samples[i].Time, force, push, force.Tension + (push * area)));
+            var force = JointLoads.At(joint.Forward, moments[i]);
+            history.Add(new(samples[i].Time, force, push, force.Tension + (push * area)));
         }
 
-        return new(joint, moments.ToValueList());
+        return new(joint, history.ToValueList());
     }
+
+    // While the rocket is whole, every piece is followed at the same times.
+    private ValueList<LoadMoment> MomentsTogether => cache.Get(
+        (Flight, IsSample, "moments"),
+        _ => Following(0).TakeWhile(s => s.Time <= Flight.Bodies[0].End).Select(s => MomentAt(s.Time)).ToValueList());
 
     /// <summary>A moment of the flight of the whole rocket, for the forces in its joints.</summary>
     /// <param name="time">s after ignition.</param>

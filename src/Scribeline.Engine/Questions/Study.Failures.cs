@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Scribeline.Engine.Airframe;
 using Scribeline.Engine.Flight;
 using Scribeline.Engine.Motors;
@@ -13,6 +14,8 @@ public sealed partial class Study
     // A flight for each failure, and one more for each thing that follows from it.
     private const int FailuresKept = 64;
 
+    private readonly ConcurrentDictionary<Failure, Lazy<FailureOutcome>> failed = [];
+    private ResultCache? failing;
     private ValueList<FailureOutcome>? failureOutcomes;
     private Dictionary<string, double>? canopyStrengths;
 
@@ -20,9 +23,19 @@ public sealed partial class Study
     public ValueList<FailureOutcome> FailureOutcomes =>
         LazyInitializer.EnsureInitialized(ref failureOutcomes, () => cache.Get((Rocket, Day, IsSample), _ => FlyFailures()));
 
-    /// <summary>Flies one failure, which need not be among those of the rocket.</summary>
+    /// <summary>Flies one failure, which need not be among those of the rocket; once, whoever asks.</summary>
     /// <param name="failure">What fails.</param>
-    public FailureOutcome Fail(Failure failure) => new FailureFlight(this, failure, NewFailureCache()).Outcome;
+    public FailureOutcome Fail(Failure failure) => failed.GetOrAdd(failure, f => new(() => cache.Get((Rocket, Day, IsSample, f), _ =>
+        new FailureFlight(this, f, LazyInitializer.EnsureInitialized(ref failing, NewFailureCache)).Outcome))).Value;
+
+    /// <summary>The failure of one altimeter and nothing else.</summary>
+    /// <param name="altimeter">Its name.</param>
+    public Failure Dead(string altimeter) =>
+        Rocket.Failures.FirstOrDefault(f => f.Things == 1 && f.Dead.Contains(altimeter)) ?? new($"{altimeter} dead", "common practice") { Dead = [altimeter] };
+
+    /// <summary>The study of the rocket that came down in a failure, with all that followed in it: its flight is that of the outcome.</summary>
+    /// <param name="outcome">Of this study.</param>
+    public Study Flown(FailureOutcome outcome) => Failing(outcome.Rocket, outcome.Failure.Of(Motor), cache, outcome.NoseFirst);
 
     /// <summary>Joints still shut that a harness pulls open: those with part of a piece beyond them, seen from where the cord is tied.</summary>
     /// <param name="harness">It pulls.</param>
@@ -31,6 +44,8 @@ public sealed partial class Study
     /// <param name="behind">The piece behind it.</param>
     internal IEnumerable<(int Joint, Piece Piece, double Beyond)> PulledBy(Harness harness, int opened, Piece ahead, Piece behind)
     {
+        // A cord tied on one side alone runs out against nothing.
+        if (!harness.Spans(opened)) yield break;
         foreach (var joint in Vehicle.Joints.Where(j => j.Separable && Rocket.Separation.Of(j.Forward) is not null).Select(j => j.Forward))
         {
             var isAhead = joint >= ahead.First && joint < ahead.Last;
@@ -72,9 +87,11 @@ public sealed partial class Study
     private ValueList<FailureOutcome> FlyFailures()
     {
         Failure[] failures = [Failure.None, .. Rocket.Failures];
-        var kept = NewFailureCache();
         var outcomes = new FailureOutcome[failures.Length];
-        Parallel.For(0, failures.Length, i => outcomes[i] = new FailureFlight(this, failures[i], kept).Outcome);
+        Parallel.For(0, failures.Length, i => outcomes[i] = Fail(failures[i]));
+
+        // All that share it are flown; the flights in it are large.
+        failing = null;
         return outcomes.ToValueList();
     }
 
@@ -83,7 +100,7 @@ public sealed partial class Study
     {
         var kept = new ResultCache(FailuresKept);
         kept.Get(Shape, _ => Aero);
-        var climbing = Inputs(Plan).Climbing;
+        var climbing = Inputs(Plan).Climbing();
         kept.Get(climbing, c => cache.Get(c, i => i.Climb(Aero)));
         return kept;
     }

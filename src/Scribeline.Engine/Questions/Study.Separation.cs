@@ -36,6 +36,14 @@ public sealed partial class Study
     /// <summary>A charge fired alone with pins and friction as expected; null where an input is missing.</summary>
     internal Ejection? Burn(ChargeLoad charge) => Setting(charge) is { } setting ? Fire(setting.Inputs) : null;
 
+    /// <summary>A charge fired into what an earlier one of the same bay left, which did not part the joint; null where an input is missing.</summary>
+    /// <param name="charge">The later charge.</param>
+    /// <param name="earlier">The earlier one.</param>
+    /// <param name="gap">s between them.</param>
+    internal Ejection? Burn(ChargeLoad charge, Ejection earlier, double gap) => Setting(charge) is { } setting
+        ? cache.Get((earlier.Inputs, setting.Inputs, gap), k => earlier.Next(k.gap, k.Item2.ChargeMass, k.Item2.Powder.GrainRadius))
+        : null;
+
     private ChargeFiring? FireAlone(ChargeLoad charge) => Setting(charge) is { } s
         ? new(charge, s.Bay, s.Held, s.Ahead, s.Behind, s.Height, Fire(s.Inputs), Fire(s.Inputs with { PinForce = double.PositiveInfinity }))
         : null;

@@ -221,8 +221,18 @@ public sealed partial class Study
         Options = (IsSample ? FlightOptions.OneOfMany : FlightOptions.Nominal) with { Coriolis = Day.Latitude is not null, NoseFirst = NoseFirst },
     };
 
+    /// <summary>What one of many flights flies with.</summary>
+    internal FlightInputs ManyInputs
+    {
+        get
+        {
+            var inputs = Inputs(Plan);
+            return inputs with { Options = inputs.Options with { RelativeTolerance = FlightOptions.OneOfMany.RelativeTolerance } };
+        }
+    }
+
     private FlightResult Fly(RecoveryPlan recovery) =>
-        cache.Get(Inputs(recovery), i => i.Fly(Aero, cache.Get(i.Climbing, c => c.Climb(Aero))));
+        cache.Get(Inputs(recovery), i => i.Fly(Aero, cache.Get(i.Climbing(), c => c.Climb(Aero))));
 
     // Fine enough that a straight line between samples is within the thickness of a drawn line.
     private ValueList<FlightSample> Climb() =>

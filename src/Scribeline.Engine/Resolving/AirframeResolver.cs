@@ -27,19 +27,27 @@ public static class AirframeResolver
             return Done(null);
         }
 
-        var parts = design.Parts.Select(p => PartResolver.Part(p, notes)).ToList();
-        var (kinds, order) = JointResolver.Kinds(design, notes);
-        if (notes.Problems.Count > 0) return Done(null);
-
-        var bare = Vehicle.Stack(design.Name, parts, kinds, null, Roughness(design.Surface, notes));
-        bare = bare with { Joints = JointResolver.Fitted(bare.Joints, order, notes) };
-        var full = StowedResolver.Stow(bare, design, notes);
+        if (Stacked(design, notes) is not { } stacked) return Done(null);
+        var (full, order) = stacked;
         var vehicle = full with { Weighings = WeighingResolver.Weighings(full, design, motor, notes) };
         if (notes.Problems.Count > 0) return Done(null);
         return Done(vehicle, VehicleProblems.In(vehicle).Select(p => JointResolver.Located(p, order)));
 
         AirframeResolution Done(Vehicle? made, IEnumerable<Problem>? more = null) =>
             new(made, notes.Problems.Concat(more ?? []).ToValueList(), notes.OpenEnds, notes.Assumptions);
+    }
+
+    /// <summary>
+    /// The parts in their places with what is stowed in them, unweighed and not looked over for what cannot be; null where they do not make a stack.
+    /// </summary>
+    internal static (Vehicle Vehicle, List<JointDesign> Order)? Stacked(RocketDesign design, ResolvingNotes notes)
+    {
+        var parts = design.Parts.Select(p => PartResolver.Part(p, notes)).ToList();
+        var (kinds, order) = JointResolver.Kinds(design, notes);
+        if (notes.Problems.Count > 0) return null;
+        var bare = Vehicle.Stack(design.Name, parts, kinds, null, Roughness(design.Surface, notes));
+        bare = bare with { Joints = JointResolver.Fitted(bare.Joints, order, notes) };
+        return (StowedResolver.Stow(bare, design, notes), order);
     }
 
     /// <summary>Equivalent sand roughness of a finish, m: DATCOM table 4.1.5.1-A, from memory; bare glass, common practice.</summary>

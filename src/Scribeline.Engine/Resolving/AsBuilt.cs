@@ -29,7 +29,8 @@ public sealed record AsBuilt(RocketDesign Design, ValueList<Compared> Compared)
         return new(DesignMeasures.With(design, latest.ToDictionary(l => l.Key, l => l.Value.Measured)), latest.Values.ToValueList());
     }
 
-    /// <summary>The design as it was drawn: without anything measured or weighed under its records.</summary>
+    /// <summary>The design as it was drawn: without anything measured or weighed under its records. Shots stay: they are no plan's measure.</summary>
     /// <param name="design">As typed.</param>
-    public static RocketDesign Drawn(RocketDesign design) => design with { Records = null };
+    public static RocketDesign Drawn(RocketDesign design) =>
+        design with { Records = design.Records is { } records ? new() { Shots = records.Shots, ShotsCount = records.ShotsCount } : null };
 }

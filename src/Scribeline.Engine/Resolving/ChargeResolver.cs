@@ -120,8 +120,14 @@ internal sealed class ChargeResolver(
 
     private static Bay? Same(ValueList<Bay> bays, Bay bay) => bays.FirstOrDefault(b => b.Forward.Name == bay.Forward.Name && b.Aft.Name == bay.Aft.Name);
 
-    private ValueList<Bay> Bays(Func<IMeasure, double> values) =>
-        AirframeResolver.Resolve(design, motor, values).Vehicle is { } made ? made.Bays(motor is null ? null : made.Load(motor)) : [];
+    // The space in the bays hangs on nothing that weighing or looking the airframe over adds.
+    private ValueList<Bay> Bays(Func<IMeasure, double> values)
+    {
+        ResolvingNotes notes = new(design, values);
+        return AirframeResolver.Stacked(design, notes) is { } made && notes.Problems.Count == 0
+            ? made.Vehicle.Bays(motor is null ? null : made.Vehicle.Load(motor))
+            : [];
+    }
 
     private double Limit(string id) => limits.FirstOrDefault(l => l.Id == id)?.Value ?? LimitRow.All.First(r => r.Id == id).Value;
 

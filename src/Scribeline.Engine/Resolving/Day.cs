@@ -1,5 +1,7 @@
 using Scribeline.Engine.Air;
 using Scribeline.Engine.Motors;
+using Scribeline.Engine.Quantities;
+using Scribeline.Engine.Range;
 
 namespace Scribeline.Engine.Resolving;
 
@@ -19,8 +21,23 @@ public sealed record Day(
     /// <summary>Shortest side of the field, m; null where the site states none.</summary>
     public double? ShortestSide { get; init; }
 
+    /// <summary>What the site says of itself besides.</summary>
+    public SiteOfDay Site { get; init; } = SiteOfDay.Unknown;
+
+    /// <summary>What the sky is like.</summary>
+    public SkyOfDay Sky { get; init; }
+
+    /// <summary>The field; null where the site has no outline, or none that can be placed.</summary>
+    public LandingField? Field { get; init; }
+
+    /// <summary>What to type so that the field can be placed; empty where it is, or where the site states no outline at all.</summary>
+    public ValueList<string> FieldMissing { get; init; } = [];
+
+    /// <summary>Where the pad is, for maps; null where the site does not say.</summary>
+    public LandingPlane? Plane { get; init; }
+
     /// <summary>The same rail and motor on a standard day without wind: what is planned before the weather is known.</summary>
-    public Day Planned => this with { Air = DayAir.Standard(Air.Elevation), Wind = new CalmWind(), Weather = default, Turbulence = null, Gust = null };
+    public Day Planned() => this with { Air = DayAir.Standard(Air.Elevation), Wind = new CalmWind(), Weather = default, Turbulence = null, Gust = null };
 }
 
 /// <summary>What the design and its files say of the weather.</summary>

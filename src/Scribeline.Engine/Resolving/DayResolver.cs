@@ -36,19 +36,55 @@ internal static class DayResolver
         var wind = WeatherResolver.Wind(weather, draw, problems);
         if (motor is null || rail is null || air is null) return null;
         var known = WeatherResolver.Known(weather);
+        var place = FieldResolver.Plane(site, elevation);
+        List<string> fieldMissing = [];
+        var field = FieldResolver.Resolve(site.Boundary?.Value, place, draw, fieldMissing, problems);
         return new(
             motor, latitude, site.Ceiling is { } c ? draw(c) : null, air, wind, known,
             gusts is { } stream && known.Wind ? Turbulence(wind, stream) : null,
             weather?.Gust is { } gust ? draw(gust) : null, rail)
         {
             ShortestSide = site.ShortestSide is { } side ? draw(side) : null,
+            Site = Described(site, draw),
+            Sky = new(Of(weather?.CloudCover), Of(weather?.CloudBase), Of(weather?.Visibility)),
+            Field = field,
+            FieldMissing = fieldMissing.ToValueList(),
+            Plane = place,
         };
+
+        double? Of(IMeasure? typed) => typed is null ? null : draw(typed);
     }
 
-    private static GustField Turbulence(Wind wind, RandomStream stream)
+    private static SiteOfDay Described(SiteDesign site, Func<IMeasure, double> draw)
+    {
+        var far = site.Distances;
+        return new(
+            site.Name, site.Rules, site.OwnConditions, Of(far?.People), Of(far?.Outsiders), Of(far?.Building), Of(far?.Highway), Of(far?.Edge), Of(far?.Airport),
+            Of(far?.Cleared), site.RocketsAtOnce);
+
+        double? Of(IMeasure? typed) => typed is null ? null : draw(typed);
+    }
+
+    /// <summary>The air, its motion and the rail alone, as <see cref="Resolve"/> gives them; null where they make no day.</summary>
+    /// <param name="design">As typed, nothing in it missing.</param>
+    /// <param name="draw">Value to take for a measure.</param>
+    /// <param name="gusts">Stream of the turbulence.</param>
+    /// <param name="top">Height above the pad to which turbulence is wanted, m: below it the same whatever the top.</param>
+    public static (DayAir Air, AirMotion Wind, RailOfDay Rail)? Around(RocketDesign design, Func<IMeasure, double> draw, RandomStream gusts, double top)
+    {
+        List<Problem> problems = [];
+        var (site, weather) = (design.Site!.Value!, design.Weather?.Value);
+        var elevation = draw(site.Elevation);
+        var air = WeatherResolver.Air(weather, elevation, site.Latitude is { } l ? draw(l) : null, draw, problems);
+        var wind = WeatherResolver.Wind(weather, draw, problems);
+        if (air is null || problems.Count > 0 || Rail(design.Rail, draw, []) is not { } rail) return null;
+        return (air, new AirMotion(wind, WeatherResolver.Known(weather).Wind ? Turbulence(wind, gusts, Math.Min(top, GustTop)) : null), rail);
+    }
+
+    private static GustField Turbulence(Wind wind, RandomStream stream, double top = GustTop)
     {
         var low = wind.At<Scalar>(TwentyFeet);
-        return GustField.Draw(low.Speed(), low.Direction(), GustTop, stream.Normal, GustSpacing);
+        return GustField.Draw(low.Speed(), low.Direction(), top, stream.Normal, GustSpacing);
     }
 
     private static RailOfDay? Rail(RailDesign? rail, Func<IMeasure, double> draw, List<string> missing)

@@ -1,5 +1,6 @@
 using Scribeline.Engine.Design;
 using Scribeline.Engine.Evidence;
+using Scribeline.Engine.Motors;
 using Scribeline.Engine.Numerics;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Recovery;
@@ -21,6 +22,8 @@ public static class DesignResolver
         List<Problem> problems = [];
         List<string> missing = [], recovery = [];
         var motor = design.Motor?.Value is { } typed ? MotorResolver.Resolve(typed, draw, problems) : null;
+        var thrustScale = design.ThrustScale is { } factor ? draw(factor) : 1;
+        if (thrustScale is > 0 and not 1) motor = motor?.Scaled(thrustScale, 1);
         var airframe = AirframeResolver.Resolve(design, motor, draw);
         var vehicle = airframe.Vehicle;
         problems.AddRange(airframe.Problems);
@@ -45,6 +48,9 @@ public static class DesignResolver
         var failures = new FailureResolver(design, vehicle, firing, firings, draw, problems).Resolve();
         var rocket = new Rocket(design.Name, design.Display == DisplaySystem.Inch, vehicle, canopies, firings, design.DragScale is { } scale ? draw(scale) : 1, recovery.ToValueList(), airframe.Open, airframe.Assumed, limits)
         {
+            DragBasis = design.DragScale?.Known ?? Basis.Estimated,
+            ThrustScale = thrustScale,
+            PortLag = design.PortLag is { } lag ? draw(lag) : null,
             Failures = failures,
             Separation = gear with { Charges = charges },
             Rigging = new RiggingResolver(design, vehicle, draw).Resolve(),
@@ -54,6 +60,8 @@ public static class DesignResolver
             Build = chosen is null ? new BuildResolver(design, vehicle, shop).Resolve() : BuildSteps.None,
             Weighings = chosen is null ? ReconciliationResolver.Resolve(design, vehicle) : Weighings.None,
             Swung = WeighingResolver.Swings(vehicle, design, draw),
+            Shots = chosen is null ? ShotResolver.Resolve(design) : [],
+            ShotsCount = design.Records is { ShotsCount: true },
             Circuits = CircuitResolver.Circuits(design, draw),
         };
         return new(rocket, motor, missing.Count > 0 ? null : day, missing.ToValueList(), problems.ToValueList());

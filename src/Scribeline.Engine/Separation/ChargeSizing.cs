@@ -15,6 +15,9 @@ public sealed record ChargeSizing(EjectionInputs Corner, double ForceRatio, doub
     // More than enough for a charge that is rounded to a tenth of a gram; a coarser step is refused so often that it takes longer.
     private const double Coarse = 1e-7;
 
+    // A hundredth of a tenth of a gram, or a thousandth of the energy, settles the charge.
+    private const double Settled = 1e-6, Near = 1e-3;
+
     /// <summary>Charge whose customary pressure meets the force ratio, kg; 0 where nothing holds the joint.</summary>
     public double ForForce =>
         StaticCharge.Mass(ForceRatio * (Corner.PinForce + Corner.StaticFriction) / Corner.Area, Corner.FreeVolume);
@@ -29,19 +32,31 @@ public sealed record ChargeSizing(EjectionInputs Corner, double ForceRatio, doub
         {
             var wanted = DrawOut * Pull;
             if (wanted <= 0) return 0;
-            double low = 0, high = 1e-3;
-            while (Energy(high) < wanted)
+            double low = 0, high = 1e-3, above = Energy(high) - wanted, below = -wanted;
+            while (above < 0)
             {
                 if (high >= Most) return double.PositiveInfinity;
-                (low, high) = (high, 2 * high);
+                (low, high, below) = (high, 2 * high, above);
+                above = Energy(high) - wanted;
             }
 
-            // Ten halvings of a span of some grams settle the charge well within the step it is rounded to.
-            for (var i = 0; i < 10; i++)
+            // False position in its Illinois form, Dowell and Jarratt, BIT 11 (1971), to well within the step the charge is rounded to.
+            for (var kept = 0; high - low > Settled && above > Near * wanted;)
             {
-                var middle = (low + high) / 2;
-                if (Energy(middle) < wanted) low = middle;
-                else high = middle;
+                var next = Math.Clamp(((low * above) - (high * below)) / (above - below), low + (Settled / 2), high - (Settled / 2));
+                var miss = Energy(next) - wanted;
+                if (miss < 0)
+                {
+                    (low, below) = (next, miss);
+                    if (kept < 0) above /= 2;
+                    kept = -1;
+                }
+                else
+                {
+                    (high, above) = (next, miss);
+                    if (kept > 0) below /= 2;
+                    kept = 1;
+                }
             }
 
             return high;

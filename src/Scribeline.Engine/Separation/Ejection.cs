@@ -11,10 +11,12 @@ public sealed class Ejection
 
     private readonly Trajectory trajectory;
     private readonly EjectionEquations gas;
+    private readonly double[] first;
+    private readonly double[] last;
 
-    internal Ejection(EjectionInputs inputs, Trajectory trajectory, double[] last)
+    internal Ejection(EjectionInputs inputs, Trajectory trajectory, double[] first, double[] last)
     {
-        (Inputs, this.trajectory) = (inputs, trajectory);
+        (Inputs, this.trajectory, this.first, this.last) = (inputs, trajectory, first, last);
         gas = new(inputs, EjectionPhase.Free, false);
         End = trajectory.End;
         Final = Of(End, last);
@@ -34,7 +36,7 @@ public sealed class Ejection
         }
 
         (Peak, PeakTemperature) = (peak, hottest);
-        EnergyLost = Residual(last);
+        EnergyLost = Residual();
     }
 
     /// <summary>What was fired.</summary>
@@ -46,7 +48,7 @@ public sealed class Ejection
     /// <summary>When the powder is burnt, s; null where it is not within the run.</summary>
     public double? BurnoutTime { get; internal init; }
 
-    /// <summary>When the coupler leaves the tube, s; null where it never does: did not part.</summary>
+    /// <summary>When the coupler leaves the tube, s; null where it never does or is sucked back: did not part.</summary>
     public double? PartingTime { get; internal init; }
 
     /// <summary>Whether the joint comes apart.</summary>
@@ -94,6 +96,25 @@ public sealed class Ejection
         return Of(Math.Clamp(time, 0, End), y);
     }
 
+    /// <summary>
+    /// Fires another charge of the same bay while this one's gas is still there, or once the joint moves or stands open: into the volume that is
+    /// left, against what is left of the pins. What of this charge has not burnt by then burns with it.
+    /// </summary>
+    /// <param name="gap">s from this ignition to the next, 0 or more; the next ejection counts its time from its own ignition.</param>
+    /// <param name="mass">Of the next charge, kg, 0 or more.</param>
+    /// <param name="grainRadius">Of its grains, m.</param>
+    /// <param name="tolerance">Relative error allowed in a step.</param>
+    public Ejection Next(double gap, double mass, double grainRadius, double tolerance = 1e-8) => EjectionFlow.Next(this, gap, mass, grainRadius, tolerance);
+
+    /// <summary>All components at a time within the run.</summary>
+    internal double[] StateAt(double time)
+    {
+        if (time >= End) return [.. last];
+        var y = new double[Count];
+        trajectory.StateAt(time, y);
+        return y;
+    }
+
     /// <summary>States at equal steps, the end included.</summary>
     /// <param name="step">s, more than 0.</param>
     public IEnumerable<EjectionState> Series(double step)
@@ -107,15 +128,15 @@ public sealed class Ejection
         time, y[Travel], y[Speed], gas.Pressure(y), y[Temperature], 1 - Math.Pow(Math.Max(y[Web], 0) / Inputs.Powder.GrainRadius, 3));
 
     // The worse of two balances: of the gas, and of the pieces.
-    private double Residual(ReadOnlySpan<double> y)
+    private double Residual()
     {
         var powder = Inputs.Powder;
-        var air = Inputs.AirMass * EjectionInputs.AirGasConstant / (EjectionInputs.AirHeatRatio - 1) * Inputs.AmbientTemperature;
+        var (x, v, before) = (last[Travel] - first[Travel], last[Speed], first[Speed]);
+        var air = gas.Capacity(first) * first[Temperature];
         var burnt = Inputs.ChargeMass * Final.Burnt * powder.HeatCapacity * powder.FlameTemperature;
-        var kept = gas.Capacity(y) * y[Temperature];
-        var ofGas = air + burnt - kept - y[Heat] - y[Enthalpy] - y[GasWork];
-        var moving = Inputs.ReducedMass * y[Speed] * y[Speed] / 2;
-        var ofPieces = y[GasWork] + (Inputs.OutsideForce * y[Travel]) - (Inputs.AmbientPressure * Inputs.Area * y[Travel]) - moving - y[Resisted];
+        var ofGas = air + burnt - (gas.Capacity(last) * last[Temperature]) - last[Heat] - last[Enthalpy] - last[GasWork];
+        var moving = Inputs.ReducedMass * ((v * v) - (before * before)) / 2;
+        var ofPieces = last[GasWork] + (Inputs.OutsideForce * x) - (Inputs.AmbientPressure * Inputs.Area * x) - moving - last[Resisted];
         return Math.Max(Math.Abs(ofGas), Math.Abs(ofPieces)) / (air + burnt);
     }
 }

@@ -70,7 +70,8 @@ internal readonly struct EjectionEquations(EjectionInputs inputs, EjectionPhase 
     /// <summary>Friction and what the pins still pull, N.</summary>
     private double Resistance(ReadOnlySpan<double> y) => phase switch
     {
-        EjectionPhase.Held => inputs.PinForce + inputs.StaticFriction,
+        // A joint that stopped on its way is held by what is left of its pins.
+        EjectionPhase.Held => (y[Travel] < inputs.PinTravel ? inputs.PinForce * (1 - (y[Travel] / inputs.PinTravel)) : 0) + inputs.StaticFriction,
         EjectionPhase.Shearing => Min(inputs.SlidingFriction, inputs.StaticFriction) + (inputs.PinForce * (1 - (y[Travel] / inputs.PinTravel))),
         EjectionPhase.Sliding => Min(inputs.SlidingFriction, inputs.StaticFriction),
         _ => 0,

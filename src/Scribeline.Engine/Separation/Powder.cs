@@ -35,7 +35,7 @@ public sealed record Powder(
     public double Impetus => GasConstant * FlameTemperature;
 
     /// <summary>Burning by 12.1 mm/s (p/atm)^0.24 (Belyaev and Maznev through Shidlovskii, 2 to 30 atm, from memory).</summary>
-    public Powder Slower => this with { BurnRate = 12.1e-3, BurnExponent = 0.24 };
+    public Powder Slower() => this with { BurnRate = 12.1e-3, BurnExponent = 0.24 };
 
     /// <summary>Half the mean of the sieves a grade passes and is held on (ASTM E11 openings, from memory), m.</summary>
     /// <param name="grade">2F, 3F or 4F.</param>

@@ -12,9 +12,6 @@ public sealed record Sheet(string Name, double Width, double Height)
     /// <summary>Overlap of neighbouring tiles, m: common practice.</summary>
     public const double Overlap = 0.010;
 
-    /// <summary>Tab glued under the other end of a strip, m: common practice.</summary>
-    public const double Tab = 0.015;
-
     /// <summary>ISO 216.</summary>
     public static Sheet A4 { get; } = new("A4", 0.210, 0.297);
 

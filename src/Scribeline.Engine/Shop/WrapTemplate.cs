@@ -27,6 +27,9 @@ public sealed record WrapTemplate(
     /// <summary>Thickness of 80 g/m² office paper, m: common practice.</summary>
     public const double OfficePaper = 0.1e-3;
 
+    /// <summary>Paper beyond the closing line, glued under the other end, m: common practice. Drawn and counted alike.</summary>
+    public const double Tab = 0.015;
+
     /// <summary>Length that just closes, m: π (D + t).</summary>
     public double Length => LengthOf(Diameter, Paper);
 

@@ -61,6 +61,19 @@ public class LimitTests
     }
 
     [Theory]
+    [InlineData(12, 13, "first")]
+    [InlineData(12, 10.5, "second")]
+    [InlineData(10.5, 9, "second")]
+    [InlineData(9, 8, "first")]
+    public void The_finding_that_decides_the_verdict_stands_for_the_answer(double first, double second, string expected)
+    {
+        Assert.Null(Answer.Open(Questionnaire.Named("weight")!, "motor").Governing);
+        var answer = Answer.Open(Questionnaire.Named("weight")!) with { Findings = [Finding.Of("first", first, Unit.Ratio, Must), Finding.Of("second", second, Unit.Ratio, Must)] };
+        Assert.Equal(expected, answer.Governing!.Name);
+        Assert.Equal("first", (answer with { Missing = ["motor"], Findings = [Finding.Of("first", 12, Unit.Ratio, Must)] }).Governing!.Name);
+    }
+
+    [Theory]
     [InlineData(0.3048, Unit.Height, true, "1 ft")]
     [InlineData(15.24, Unit.Speed, true, "50.0 ft/s")]
     [InlineData(101.69, Unit.Energy, true, "75.0 ft·lbf")]

@@ -24,6 +24,19 @@ public class SourceRuleTests
         Assert.Empty(settable);
     }
 
+    // A record writes out its properties; one that holds another of itself would never end.
+    [Fact]
+    public void Every_record_can_be_written_out()
+    {
+        var endless =
+            from type in Engine.GetTypes()
+            where type.GetMethod("PrintMembers", BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.DeclaredOnly) is not null
+            from property in type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)
+            where property.PropertyType == type
+            select $"{type.FullName}.{property.Name}";
+        Assert.Empty(endless);
+    }
+
     [Fact]
     public void Nothing_static_changes()
     {

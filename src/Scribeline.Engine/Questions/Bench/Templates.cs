@@ -45,7 +45,7 @@ public sealed class Templates() : Question("templates", "What do I print?", Plac
     }
 
     private static int Sheets(Study study, Sheet sheet) =>
-        study.WrapTemplates.Sum(s => sheet.Pages(s.Length + Sheet.Tab, s.Height)) + study.Plates.Sum(p => sheet.Pages(p.Diameter, p.Diameter));
+        study.WrapTemplates.Sum(s => sheet.Pages(s.Length + WrapTemplate.Tab, s.Height)) + study.Plates.Sum(p => sheet.Pages(p.Diameter, p.Diameter));
 
     // One step for each diameter: strips of like tubes are of one length.
     private static void Circumferences(Draft draft, Study study, ValueList<WrapTemplate> strips)
@@ -70,8 +70,8 @@ public sealed class Templates() : Question("templates", "What do I print?", Plac
             new("lay against"), new("A4", Unit.Count), new("US Letter", Unit.Count),
         ],
         strips.Select(s => TableRow.Of(
-            null, s.Name, s.Length, s.Height, s.Length / 3, s.Length / 4, s.Length / 36, s.Register.Name, Sheet.A4.Pages(s.Length + Sheet.Tab, s.Height),
-            Sheet.Letter.Pages(s.Length + Sheet.Tab, s.Height))).ToValueList());
+            null, s.Name, s.Length, s.Height, s.Length / 3, s.Length / 4, s.Length / 36, s.Register.Name, Sheet.A4.Pages(s.Length + WrapTemplate.Tab, s.Height),
+            Sheet.Letter.Pages(s.Length + WrapTemplate.Tab, s.Height))).ToValueList());
 
     private static AnswerTable Arcs(ValueList<WrapTemplate> strips) => new(
         "Arc lengths to check with a tape, from the scribe line to the right with the nose up",

@@ -1,4 +1,3 @@
-using Scribeline.Engine.Quantities;
 
 namespace Scribeline.Engine.Questions.Desk;
 
@@ -14,7 +13,9 @@ public sealed class HowFast() : Question("how-fast", "How fast does it go?", Pla
         var draft = new Draft(this, study);
         var w = draft.Working;
         draft.RestsOn(study.MassBasis);
-        draft.RestsOn(Basis.Estimated);
+        draft.RestsOn(study.Rocket.DragBasis);
+        if (study.Rocket.DragScale != 1) w.Given("s_D", study.Rocket.DragScale, "", "drag over that predicted", $"design, {study.Rocket.DragBasis.ToString().ToLowerInvariant()}");
+        if (study.Rocket.ThrustScale != 1) w.Given("s_I", study.Rocket.ThrustScale, "", "impulse over that printed", "design");
         const string Flown = "flown: six degrees of freedom, greatest value of the dense solution";
         var top = study.Flight.Maxima;
         w.Simulated("v", top.Speed.Value, "m/s", $"greatest speed, {top.Speed.Time:F2} s after ignition at {top.Speed.Height:F0} m", Flown);
@@ -39,7 +40,7 @@ public sealed class HowFast() : Question("how-fast", "How fast does it go?", Pla
             draft.Find("time faster than Mach 0.8", 0, Unit.Time);
         }
 
-        draft.Draw(() => FlightPlots.Against("Speed on the way up", "speed", Unit.Speed, study, s => s.Speed));
+        draft.Draw(() => FlightPlots.Speeds(study));
         return draft.Done();
     }
 }

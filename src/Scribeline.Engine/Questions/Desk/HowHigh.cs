@@ -1,4 +1,3 @@
-using Scribeline.Engine.Quantities;
 using static System.Math;
 
 namespace Scribeline.Engine.Questions.Desk;
@@ -12,7 +11,9 @@ public sealed class HowHigh() : Question("how-high", "How high does it go?", Pla
         var draft = new Draft(this, study);
         var w = draft.Working;
         draft.RestsOn(study.MassBasis);
-        draft.RestsOn(Basis.Estimated);
+        draft.RestsOn(study.Rocket.DragBasis);
+        if (study.Rocket.DragScale != 1) w.Given("s_D", study.Rocket.DragScale, "", "drag over that predicted", $"design, {study.Rocket.DragBasis.ToString().ToLowerInvariant()}");
+        if (study.Rocket.ThrustScale != 1) w.Given("s_I", study.Rocket.ThrustScale, "", "impulse over that printed", "design");
         if (study.Flight is not { Apogee: { } apogee, Burnout: { } burnout })
         {
             draft.Find("apogee above ground", 0, Unit.Height, Ceiling(study));

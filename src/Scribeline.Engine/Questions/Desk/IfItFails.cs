@@ -108,9 +108,9 @@ public sealed class IfItFails() : Question("if-it-fails", "What if something fai
         if (outcomes.Any(o => o.Unburnt.Count > 0)) draft.Note("A charge left unburnt lies on the ground live. Treat every landed rocket as armed until its power is off and its charges are shown safe.");
         draft.Note("Weather, motor lot and assembly differ from the model. A recovery failure lands elsewhere and faster than planned; where no canopy is open, the speed of a tumbling piece may be half as much again.");
         draft.Note("The energy limit is a programme limit for hardware, not a level that is harmless to people.");
-        draft.Note(study.Day.ShortestSide is null
-            ? "The site states no shortest side, so no landing is held against the field. Write it in the site file."
-            : "The field is taken as far as half its shortest side from the rail, to every side.");
+        draft.Note(study.Day.Field is not null ? "Every landing is held against the outline of the site; how far it may scatter is question lands-inside."
+            : study.Day.ShortestSide is null ? "The site states neither outline nor shortest side, so no landing is held against the field. Write one in the site file."
+            : "The site states no outline: the field is taken as far as half its shortest side from the rail, to every side.");
         if (!study.WindIsKnown) draft.Note("No wind is typed: every landing point is that of a calm day.");
     }
 

@@ -18,7 +18,7 @@ public sealed class Sequence() : Question("sequence", "What happens when?", Plac
         var firings = study.Rocket.Firings;
         if (study.Rocket.RecoveryMissing.Count > 0 || firings.Count == 0) return draft.Done();
 
-        var fired = Fired(study, study.Flight);
+        var fired = Fired(study.Rocket, study.Flight.Events);
         if (fired.Count > 0) Order(draft, study, fired);
         draft.Find("charges that never fire", firings.Count - fired.Count, Unit.Count, "sequence.unfired");
         Lockout(draft, study);
@@ -28,14 +28,9 @@ public sealed class Sequence() : Question("sequence", "What happens when?", Plac
             draft.Find($"{firing.Name}: airspeed", at.Airspeed, Unit.Speed);
         }
 
-        // A whole flight each; nobody looks at their spread.
+        // Whole flights; nobody looks at their spread.
         if (!study.IsSample) Failures(draft, study);
-        draft.Draw(() => new Plot(
-            "Height and what fires",
-            new Axis("time", Unit.Time),
-            new Axis("height", Unit.Height),
-            [.. study.Flight.Bodies.Select(b => Line(study.Flight, b))],
-            fired.Select(f => new Mark(f.Firing.Name, f.At.Time)).ToValueList()));
+        draft.Draw(() => FlightPlots.Heights(study));
         return draft.Done();
     }
 
@@ -92,32 +87,32 @@ public sealed class Sequence() : Question("sequence", "What happens when?", Plac
         }
     }
 
+    /// <summary>An altimeter that does nothing: the flight of question if-it-fails, with what follows, flown once for both.</summary>
     private static void Failures(Draft draft, Study study)
     {
         var joints = study.Rocket.Firings.Select(f => f.Joint).Distinct().Count();
-        foreach (var name in study.Rocket.Firings.Select(f => f.Altimeter).OfType<string>().Distinct())
+        foreach (var (name, i) in study.Rocket.Firings.Select(f => f.Altimeter).OfType<string>().Distinct().Select((f, i) => (f, i + 1)))
         {
-            var flight = study.Without(name);
-            var fired = Fired(study, flight);
+            var outcome = study.Fail(study.Dead(name));
+            var flown = $"flown in question if-it-fails as {outcome.Failure.Name}{(outcome.NoseFirst ? ", nose first from apogee: it may fall flat instead, which is slower and cannot be relied on" : "")}";
+            var fired = Fired(outcome.Rocket, outcome.Flown);
             draft.Find($"{name} dead: joints that stay shut", joints - fired.Select(f => f.Firing.Joint).Distinct().Count(), Unit.Count, "sequence.left-shut");
-            if (fired.Count > 0)
+            var charges = fired.Where(f => f.Firing.Altimeter is not null).ToArray();
+            if (charges.Length > 0)
             {
-                var first = fired.MinBy(f => f.At.Time);
-                draft.Find($"{name} dead: airspeed at the first charge, {first.Firing.Name}", first.At.Airspeed, Unit.Speed);
+                var first = charges.MinBy(f => f.At.Time);
+                var v = draft.Working.Simulated($"u_{i}", first.At.Airspeed, "m/s", $"{name} dead: airspeed at the first charge, {first.Firing.Name}", flown);
+                draft.Find($"{name} dead: airspeed at the first charge, {first.Firing.Name}", v, Unit.Speed);
             }
 
-            if (flight.Landings.Count > 0) draft.Find($"{name} dead: descent rate at the ground, greatest", flight.Landings.Max(l => l.DescentRate), Unit.Speed);
+            if (outcome.Pieces.Count == 0) continue;
+            var down = draft.Working.Simulated($"w_{i}", outcome.Pieces.Max(p => p.Landing.DescentRate), "m/s", $"{name} dead: descent rate at the ground, greatest", flown);
+            draft.Find($"{name} dead: descent rate at the ground, greatest", down, Unit.Speed);
         }
     }
 
-    private static List<(Firing Firing, FlightSample At)> Fired(Study study, FlightResult flight) => [.. flight.Events
+    private static List<(Firing Firing, FlightSample At)> Fired(Rocket rocket, IEnumerable<FlightEvent> events) => [.. events
         .Where(e => e.Kind == FlightEventKind.Charge)
-        .Select(e => (Firing: study.Rocket.Firings.FirstOrDefault(f => f.Name == e.Name), e.At))
+        .Select(e => (Firing: rocket.Firings.FirstOrDefault(f => f.Name == e.Name), e.At))
         .Where(f => f.Firing is not null).Select(f => (f.Firing!, f.At)).DistinctBy(f => f.Item1.Name)];
-
-    private static Series Line(FlightResult flight, FlightBody body)
-    {
-        var samples = Enumerable.Range(0, 101).Select(i => flight.At(body.Start + ((body.End - body.Start) * i / 100), body.Index)).ToArray();
-        return FlightPlots.Line(body.Parent is null ? "the rocket" : string.Join(" and ", body.Pieces), samples, s => s.Height);
-    }
 }

@@ -35,7 +35,7 @@ public sealed class Stable() : Question("stable", "Is it stable all the way up?"
         draft.Find("least static margin", margin, Unit.Calibre, "stable.margin");
         draft.Find("the same as a share of the length", share, Unit.Share);
         draft.Find("margin leaving the rail", first.StaticMargin, Unit.Calibre, study.WindIsKnown ? "stable.rail-exit-margin" : null);
-        draft.Note($"From the rail until the airspeed falls below {Study.SlowAirspeed:F1} m/s before apogee; slower than that the air no longer steers it.");
+        draft.Note($"From the rail until the airspeed falls below {Shown.Text(Study.SlowAirspeed, Unit.Speed, study.Rocket.Inch)} before apogee; slower than that the air no longer steers it.");
         draft.Draw(() => FlightPlots.Free("Static margin on the way up", "static margin", Unit.Calibre, study, s => s.StaticMargin, study.Limits["stable.margin"].Value));
         draft.Draw(() => new Plot(
             "Balance and centre of pressure",

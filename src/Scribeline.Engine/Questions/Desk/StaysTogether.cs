@@ -49,8 +49,8 @@ public sealed class StaysTogether() : Question("stays-together", "Will it hold u
         if (study.Rocket.Separation.Of(joint.Forward)?.Pins is { Count: >= 3 } pins)
         {
             var N = w.Given("N" + n, pins.Count, "", "pins", "design");
-            var d = w.Given("e" + n, joint.BoreDiameter, "m", "bore", "design");
-            var Y = w.StepOf("Y" + n, (Max(S, 0) / N) + (4 * B / (N * d)), "N", "most loaded pin, if the pins and not the coupler carried the bending", "evenly spaced pins, moment in proportion to distance", [.. names, ("N", "N" + n), ("d", "e" + n)]);
+            var d = joint.BoreDiameter;
+            var Y = w.StepOf("Y" + n, (Max(S, 0) / N) + (4 * B / (N * d)), "N", "most loaded pin, if the pins and not the coupler carried the bending", "evenly spaced pins, moment in proportion to distance", [.. names, ("N", "N" + n)]);
             draft.Find($"{name}: most loaded pin if the pins carried the bending too", Y, Unit.Force);
         }
 

@@ -31,4 +31,15 @@ public readonly record struct Pair(double A, double B) : IReal<Pair>
     public static Pair Gather(ReadOnlySpan<double> table, Pair index) => new(table[(int)index.A], table[(int)index.B]);
 
     private static Pair Each(Pair a, Func<double, double> f) => new(f(a.A), f(a.B));
+
+    public static void SumRows(
+        ReadOnlySpan<double> table, Pair start, int stride, in Pair a, in Pair b, in Pair c, in Pair d, Span<Pair> sums)
+    {
+        for (var q = 0; q < sums.Length; q++)
+        {
+            var at = start + From(q);
+            sums[q] = (a * Gather(table, at)) + (b * Gather(table, at + From(stride))) + (c * Gather(table, at + From(2 * stride)))
+                + (d * Gather(table, at + From(3 * stride)));
+        }
+    }
 }

@@ -34,14 +34,18 @@ public sealed class LaneProperties
         T[] free = Written(Equations.Free(time, state, burning));
         T[] guided = Written(RailEquations.Guided<T, RocketModel>(Equations, time, state, burning, friction));
         T[] pivoting = Written(RailEquations.Pivoting<T, RocketModel>(
-            Equations, time, state, burning, friction, new(zero, zero, T.From(1)), 2.1));
+            Equations, time, state, burning, friction, new(zero, zero, T.From(1)), T.From(2.1)));
         for (int lane = 0; lane < T.Width; lane++)
         {
             Scalar[] one = [.. states[lane].Select(x => (Scalar)x)];
             FlightState<Scalar> s = FlightState<Scalar>.Read(one);
-            Same(free, Written(Equations.Free<Scalar>(times[lane], s, 1)), lane);
-            Same(guided, Written(RailEquations.Guided<Scalar, RocketModel>(Equations, times[lane], s, 1, 0.1)), lane);
-            Same(pivoting, Written(RailEquations.Pivoting<Scalar, RocketModel>(Equations, times[lane], s, 1, 0.1, new(0, 0, 1), 2.1)), lane);
+            Scalar[] freed = Written(Equations.Free<Scalar>(times[lane], s, 1));
+            Same(free, freed, lane);
+
+            // What the rail leaves of the accelerations is a difference: no more exact than what it is taken from.
+            double whole = freed[3..6].Concat(freed[10..13]).Max(a => Math.Abs(a));
+            Same(guided, Written(RailEquations.Guided<Scalar, RocketModel>(Equations, times[lane], s, 1, 0.1)), lane, whole);
+            Same(pivoting, Written(RailEquations.Pivoting<Scalar, RocketModel>(Equations, times[lane], s, 1, 0.1, new(0, 0, 1), 2.1)), lane, whole);
         }
     }
 
@@ -54,12 +58,12 @@ public sealed class LaneProperties
     }
 
     /// <summary>Transcendentals of lanes and scalars differ in the last digits; a vector's components share its size.</summary>
-    private static void Same<T>(T[] lanes, Scalar[] one, int lane)
+    private static void Same<T>(T[] lanes, Scalar[] one, int lane, double accelerations = 0)
         where T : struct, IReal<T>
     {
         foreach ((int from, int to) in (ReadOnlySpan<(int, int)>)[(0, 3), (3, 6), (6, 10), (10, 13), (13, 14)])
         {
-            double size = 1e-9;
+            double size = from is 3 or 10 ? Math.Max(1e-9, accelerations) : 1e-9;
             for (int i = from; i < to; i++) size = Math.Max(size, Math.Abs(one[i]));
             for (int i = from; i < to; i++) Assert.Equal(one[i], T.Lane(lanes[i], lane), 1e-11 * size);
         }

@@ -44,9 +44,37 @@ public class EjectionProperties
             var momentum = (inputs.ForwardMass * e.ForwardSpeed) - (inputs.AftMass * e.AftSpeed);
             var scale = inputs.ReducedMass * e.SeparationSpeed;
             var kinetic = (inputs.ForwardMass * e.ForwardSpeed * e.ForwardSpeed / 2) + (inputs.AftMass * e.AftSpeed * e.AftSpeed / 2);
-            return e.EnergyLost < 1e-6 && Math.Abs(momentum) <= 1e-9 * scale && Math.Abs(kinetic - e.KineticEnergy) <= 1e-9 * e.KineticEnergy;
+            return e.Parted == e.SeparationSpeed > 0 && e.EnergyLost < 1e-6 && Math.Abs(momentum) <= 1e-9 * scale && Math.Abs(kinetic - e.KineticEnergy) <= 1e-9 * e.KineticEnergy;
         },
         iter: 100);
+
+    // A weak charge that cools early draws the pieces together again: its coupler reaches the end of the tube all but standing.
+    [Fact]
+    public void A_joint_that_is_sucked_back_did_not_part()
+    {
+        EjectionInputs weak = new()
+        {
+            ChargeMass = 0.3127e-3,
+            FreeVolume = 1.967e-3,
+            Bore = 0.10309,
+            Stroke = 0.13636,
+            ForwardMass = 4.729,
+            AftMass = 6.887,
+            PinForce = 340,
+            StaticFriction = 0,
+            SlidingFriction = 0,
+            AmbientPressure = 101_325,
+            AmbientTemperature = 288,
+            WallArea = 0.10074,
+            VentArea = 0,
+        };
+        var back = weak.Fire();
+        Assert.NotNull(back.ReleaseTime);
+        Assert.True(back.Final.Pressure < weak.AmbientPressure && back.Final.Speed < 0);
+        Assert.False(back.Parted);
+        Assert.Equal(0, back.SeparationSpeed);
+        Assert.True((weak with { ChargeMass = 2 * weak.ChargeMass }).Fire().Parted);
+    }
 
     [Fact]
     public void More_powder_is_never_slower() => Any.Sample(

@@ -71,17 +71,43 @@ internal readonly record struct BenchModel() : IFlightModel
 
     public static ThrustHistory Constant(double thrust, double duration) => new([new(0, thrust), new(duration, thrust)]);
 
+    public T ShareOfImpulse<T>(T impulse)
+        where T : struct, IReal<T> => impulse / T.From(TotalImpulse);
+
     public T Thrust<T>(T time)
         where T : struct, IReal<T> => Curve is null ? T.From(0) : Curve.ThrustAt(time);
 
-    public FlightMass<T> Mass<T>(T burned)
+    public void Mass<T>(in T burned, out FlightMass<T> mass)
         where T : struct, IReal<T>
     {
         T left = T.From(Propellant) * (T.From(1) - burned), zero = T.From(0), more = T.From(PropellantGyration) * left;
-        return new(
+        mass = new(
             T.From(BurntMass) + left, T.From(CentreOfMass), zero, zero,
             new(T.From(Inertia.Xx), T.From(Inertia.Yy) + more, T.From(Inertia.Zz) + more, T.From(Inertia.Xy), T.From(Inertia.Xz), T.From(Inertia.Yz)),
             T.From(-Propellant), zero, T.From(-Propellant * PropellantGyration));
+    }
+
+    public void Around<T>(in T height, out FlightAir<T> air, out Vector3<T> wind)
+        where T : struct, IReal<T> => (air, wind) = (Air(height), Wind(height));
+
+    public double AltimeterHeight(double height) => height;
+
+    public T Gravity<T>(T height)
+        where T : struct, IReal<T>
+    {
+        if (GravityLaw is null) return T.From(GravityAtPad);
+        Span<double> lanes = stackalloc double[T.Width];
+        for (int i = 0; i < lanes.Length; i++) lanes[i] = GravityLaw(T.Lane(height, i));
+        return T.Load(lanes);
+    }
+
+    public void Aerodynamics<T>(in T mach, in T sine, in T cosine, in T reynoldsPerMetre, in T thrustOn, out FlightCoefficients<T> coefficients)
+        where T : struct, IReal<T>
+    {
+        T cd = T.From(Cd);
+        coefficients = new(
+            cd * cosine, cd * sine + T.From(Slope) * sine, T.From(CentreOfPressure),
+            T.From(Slope), T.From(Sum1), T.From(Sum2), T.From(RollForcing), T.From(RollDamping));
     }
 
     public FlightAir<T> Air<T>(T height)
@@ -99,25 +125,5 @@ internal readonly record struct BenchModel() : IFlightModel
         if (WindPower != 0) east *= T.Exp(T.From(WindPower) * T.Log(z / T.From(10)));
         if (Roughness != 0) east *= T.Max(T.Log(z / T.From(Roughness)), zero) / T.From(Math.Log(10 / Roughness));
         return new(east + T.From(WindSlope) * height, T.From(NorthWind), zero);
-    }
-
-    public double AltimeterHeight(double height) => height;
-
-    public T Gravity<T>(T height)
-        where T : struct, IReal<T>
-    {
-        if (GravityLaw is null) return T.From(GravityAtPad);
-        Span<double> lanes = stackalloc double[T.Width];
-        for (int i = 0; i < lanes.Length; i++) lanes[i] = GravityLaw(T.Lane(height, i));
-        return T.Load(lanes);
-    }
-
-    public FlightCoefficients<T> Aerodynamics<T>(T mach, T angleOfAttack, T reynoldsPerMetre, T thrustOn)
-        where T : struct, IReal<T>
-    {
-        T cd = T.From(Cd), sine = T.Sin(angleOfAttack);
-        return new(
-            cd * T.Cos(angleOfAttack), cd * sine + T.From(Slope) * sine, T.From(CentreOfPressure),
-            T.From(Slope), T.From(Sum1), T.From(Sum2), T.From(RollForcing), T.From(RollDamping));
     }
 }

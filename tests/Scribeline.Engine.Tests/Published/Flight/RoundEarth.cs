@@ -83,7 +83,7 @@ internal readonly record struct RoundEarth() : IOdeSystem
         Vector3<Scalar> turn = w - q.ToBody(new(0, 0, Turning));
         double k = -0.5 * density * speed * speed / Math.Max(speed, 0.5 * 0.3048);
         Vector3<Scalar> moment = new(k * Damping.X * turn.X, k * Damping.Y * turn.Y, k * Damping.Z * turn.Z);
-        Vector3<Scalar> spin = RigidBody.AngularAcceleration(Inertia, w, moment);
+        RigidBody.AngularAcceleration(Inertia, w, moment, out Vector3<Scalar> spin);
         Span<Scalar> all = stackalloc Scalar[FlightState<Scalar>.Size];
         new FlightState<Scalar>(v, a, q.Derivative(w), spin, 0).Write(all);
         MemoryMarshal.Cast<Scalar, double>(all)[..13].CopyTo(rate);

@@ -114,7 +114,7 @@ public class EjectionTests
             (B with { HeatTransfer = 0 }, 14.37, 289.0),
             (B with { HeatTransfer = 500 }, 13.00, 275.6),
             (B with { VentArea = 100e-6 }, 13.28, 277.7),
-            (B with { Powder = Powder.Customary.Slower }, 13.88, 278.1),
+            (B with { Powder = Powder.Customary.Slower() }, 13.88, 278.1),
             (B with { Powder = Powder.Customary with { GrainRadius = 0.3e-3 } }, 13.70, 265.1),
             (B with { ChargeMass = 1.5e-3 }, 11.80, 242.7),
             (B with { ChargeMass = 3e-3 }, 17.33, 364.5),

@@ -62,7 +62,7 @@ public class StaticChargeTests
     public void Burning_follows_the_strand_laws()
     {
         Holds("S1.23", 1000 * Powder.Customary.RateAt(2 * Powder.Atmosphere));
-        Holds("S1.24", 1000 * Powder.Customary.Slower.RateAt(2 * Powder.Atmosphere));
+        Holds("S1.24", 1000 * Powder.Customary.Slower().RateAt(2 * Powder.Atmosphere));
         Holds("S1.25", 1000 * Powder.Customary.GrainRadius / Powder.Customary.RateAt(Powder.Atmosphere));
         Holds("S1.26", Powder.Customary.RateAt(35_599.8) / Powder.Customary.RateAt(Powder.Atmosphere));
     }

@@ -60,5 +60,5 @@ public class KeyChecks
     [InlineData(75, true, true, 1)]
     [InlineData(75, true, false, 2)]
     public void Sheets_of_a_strip(double diameter, bool a4, bool across, int sheets) =>
-        Assert.Equal(sheets, (a4 ? Sheet.A4 : Sheet.Letter).Tiles((Math.PI * diameter / 1000) + Sheet.Tab, across));
+        Assert.Equal(sheets, (a4 ? Sheet.A4 : Sheet.Letter).Tiles((Math.PI * diameter / 1000) + WrapTemplate.Tab, across));
 }
