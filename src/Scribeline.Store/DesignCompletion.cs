@@ -25,13 +25,14 @@ public static class DesignCompletion
     /// <summary>What can be typed where the caret stands.</summary>
     /// <param name="text">The text, whole or not.</param>
     /// <param name="at">Letters before the caret.</param>
-    public static Completion At(string text, int at)
+    /// <param name="key">What the text holds: empty for a design; <c>motor</c>, <c>site</c> or <c>weather</c> for a file of that sort.</param>
+    public static Completion At(string text, int at, string key = "")
     {
         at = Math.Clamp(at, 0, text.Length);
         var place = TextPlace.Of(text, at);
-        if (place.InComment || RecordAt(text, place) is not { } shape) return new(at, []);
+        if (place.InComment || RecordAt(place, key) is not { } shape) return new(at, []);
         var typed = text[place.From..at];
-        var offers = place.Key is { } key ? Values(shape, key) : Keys(shape, place);
+        var offers = place.Key is { } word ? Values(shape, word) : Keys(shape, place);
         return new(place.From, offers.Where(o => o.Word.StartsWith(typed.Trim(), StringComparison.OrdinalIgnoreCase) && o.Word != typed).Take(Most).ToValueList());
     }
 
@@ -54,10 +55,16 @@ public static class DesignCompletion
         return key.Value.Form is ValueForm.Word or ValueForm.YesNo or ValueForm.Readable ? key.Value.Examples.Select(e => new CompletionOffer(e, YamlWriting.Scalar(e), "")) : [];
     }
 
-    // Down from the whole design along the keys that hold the place.
-    private static RecordShape? RecordAt(string text, TextPlace place)
+    // Down from what the file holds along the keys that hold the place.
+    private static RecordShape? RecordAt(TextPlace place, string file)
     {
         var shape = RecordShape.Of(typeof(RocketDesign));
+        if (file.Length > 0)
+        {
+            if (KeyOf(shape, file)?.Value.Held is not { Form: ValueForm.Record } held) return null;
+            shape = RecordShape.Of(held.Type);
+        }
+
         foreach (var word in place.Holders)
         {
             if (KeyOf(shape, word) is not { } key) return null;

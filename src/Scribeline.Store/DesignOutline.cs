@@ -12,17 +12,18 @@ namespace Scribeline.Store;
 public static class DesignOutline
 {
     /// <summary>The outline of a text; null where it is no map of keys and values.</summary>
-    public static OutlineMap? Of(string text)
-    {
-        List<Problem> problems = [];
-        return YamlTree.Read(text.TrimStart('\uFEFF'), problems) is YamlMap root
-            ? new OutlineWriter(root).Map(RecordShape.Of(typeof(RocketDesign)), root, "", "Design", "")
-            : null;
-    }
+    /// <param name="text">Text of the design file.</param>
+    /// <param name="named">Texts of the files it names under <c>motor</c>, <c>site</c> and <c>weather</c>, by that key; null for none.</param>
+    public static OutlineMap? Of(string text, IReadOnlyDictionary<string, string>? named = null) => Tree(text) is { } root
+        ? new OutlineWriter(root, (named ?? new Dictionary<string, string>()).Select(n => (n.Key, Map: Tree(n.Value))).Where(n => n.Map is not null).ToDictionary(n => n.Key, n => n.Map!))
+            .Map(RecordShape.Of(typeof(RocketDesign)), root, "", "Design", "")
+        : null;
+
+    private static YamlMap? Tree(string text) => YamlTree.Read(text.TrimStart('\uFEFF'), []) as YamlMap;
 }
 
-/// <summary>Writes the outline of one text.</summary>
-internal sealed class OutlineWriter(YamlMap root)
+/// <summary>Writes the outline of one text, with what the files it names hold.</summary>
+internal sealed class OutlineWriter(YamlMap root, IReadOnlyDictionary<string, YamlMap> named)
 {
     private readonly IReadOnlyList<string> parts = [.. Names(root["parts"], "name")];
     private readonly IReadOnlyList<string> plates = [.. Items(root["parts"]).SelectMany(p => Names((p as YamlMap)?["plates"], "name"))];
@@ -50,23 +51,32 @@ internal sealed class OutlineWriter(YamlMap root)
         switch (key.Value.Form)
         {
             case ValueForm.Limits:
-                foreach (var (id, bound) in (node as YamlMap)?.Entries ?? [])
-                    fields.Add(new($"{path}.{id.Value}", id.Value, "A limit of the builder's own.", OutlineKind.Phrase, (bound as YamlText)?.Value) { Line = (int)id.Start.Line });
+                Limits(key, node as YamlMap, path, maps, additions);
                 return;
             case ValueForm.File when node is YamlMap held:
                 maps.Add(Map(RecordShape.Of(key.Value.Held!.Type), held, path, key.Word, key.Key.Says));
                 return;
-            case ValueForm.Thrust:
-                return;
+            case ValueForm.File when node is YamlText { Empty: false } && named.TryGetValue(path, out var there):
+                maps.Add(Map(RecordShape.Of(key.Value.Held!.Type), there, path, key.Word, key.Key.Says));
+                break;
+            case ValueForm.File when key.Value.Held!.Form == ValueForm.Record && node is null or YamlText { Empty: true }:
+                additions.Add(new(path, key.Word, key.Key.Says, false, [], Needs(RecordShape.Of(key.Value.Held!.Type))));
+                break;
             case ValueForm.Record:
             case ValueForm.Readable when key.Value.RecordToo && node is YamlMap:
                 Records(key, node, path, fields, maps, additions);
                 return;
+            case ValueForm.Readable when key.Value.RecordToo && node is null:
+                Records(key, node, path, fields, maps, additions);
+                break;
         }
 
+        // A second value of a pair would be a third.
+        if (key.Many && node is YamlList or YamlText { Empty: false } && key.Word is not ("between" or "ties"))
+            additions.Add(new(path, key.Word, key.Key.Says, true, [], [new("", "", One(shape, key))]));
         if (key.Many && node is YamlList list)
         {
-            for (var i = 0; i < list.Items.Count; i++) fields.Add(Field(shape, key, list.Items[i], Item(path, i), oneOfMany: true));
+            for (var i = 0; i < list.Items.Count; i++) fields.Add(Field(shape, key, list.Items[i], Item(path, i), Item(path, i)));
             if (list.Items.Count == 0) fields.Add(Field(shape, key, null, path));
         }
         else if (node is not YamlList)
@@ -75,12 +85,34 @@ internal sealed class OutlineWriter(YamlMap root)
         }
     }
 
+    private static void Limits(KeyShape key, YamlMap? node, string path, List<OutlineMap> maps, List<OutlineAddition> additions)
+    {
+        ValueList<string> free = [.. LimitRow.All.Select(r => r.Id).Where(id => node?[id] is null)];
+        OutlineAddition more = new(path, "limit", key.Key.Says, false, free, []);
+        if (node is null)
+        {
+            additions.Add(more);
+            return;
+        }
+
+        var fields = node.Entries.Select(e => new OutlineField($"{path}.{e.Key.Value}", e.Key.Value, SaysOf(e.Key.Value), OutlineKind.Phrase, (e.Value as YamlText)?.Value) { Line = (int)e.Key.Start.Line });
+        maps.Add(new(path, key.Word, key.Word, key.Key.Says, fields.ToValueList(), [], [more]));
+    }
+
+    private static string SaysOf(string limit)
+    {
+        if (LimitRow.All.FirstOrDefault(r => r.Id == limit) is not { } row) return "No question has this limit.";
+        var usual = MeasureText.Decimal(Math.Round(row.Value, 4)) + (row.Unit is "ratio" or "share" ? "" : $" {row.Unit}");
+        return $"{(row.AtLeast ? "At least" : "At most")} this; usually {usual} ({row.Source}). Empty it to go back to that.";
+    }
+
     private void Records(KeyShape key, YamlNode? node, string path, List<OutlineField> fields, List<OutlineMap> maps, List<OutlineAddition> additions)
     {
         var shape = RecordShape.Of(key.Value.Type);
         if (shape.InOrder)
         {
             for (var i = 0; i < Items(node).Count; i++) fields.AddRange(InOrder(shape, Items(node)[i], Item(path, i), i));
+            additions.Add(new(path, key.Word, key.Key.Says, true, [], [new("", "", $"[{string.Join(", ", shape.Keys.Select(k => One(shape, k)))}]")]));
             return;
         }
 
@@ -101,12 +133,12 @@ internal sealed class OutlineWriter(YamlMap root)
         var values = Items(node);
         for (var i = 0; i < Math.Min(values.Count, shape.Keys.Count); i++)
         {
-            var field = Field(shape, shape.Keys[i], values[i], Item(path, i));
+            var field = Field(shape, shape.Keys[i], values[i], Item(path, i), i == shape.Keys.Count - 1 ? path : null);
             yield return field with { Word = string.Create(CultureInfo.InvariantCulture, $"{field.Word} {number + 1}") };
         }
     }
 
-    private OutlineField Field(RecordShape shape, KeyShape key, YamlNode? node, string path, bool oneOfMany = false)
+    private OutlineField Field(RecordShape shape, KeyShape key, YamlNode? node, string path, string? leaves = null)
     {
         var held = node is YamlMap { } map ? map["value"] : node;
         var typed = (held as YamlText) is { Empty: false } text ? text.Value : null;
@@ -119,9 +151,13 @@ internal sealed class OutlineWriter(YamlMap root)
             Example = key.Key.Example ?? (key.Value.Form == ValueForm.File ? "" : key.Value.Examples is [var first, ..] ? first : ""),
             Other = Other(key.Value, typed),
             Known = key.Value.Form == ValueForm.Measure && typed is not null ? ((node as YamlMap)?["known"] as YamlText)?.Value ?? "" : null,
-            OneOfMany = oneOfMany,
+            Leaves = leaves,
         };
     }
+
+    // One value of several, as it is added.
+    private string One(RecordShape shape, KeyShape key) =>
+        YamlWriting.Scalar(key.Key.Example ?? (Words(shape, key) is [var name, ..] ? name : key.Value.Examples is [var first, ..] ? first : key.Word));
 
     private static OutlineKind Kind(ValueForm form) => form switch
     {

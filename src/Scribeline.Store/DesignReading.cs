@@ -7,11 +7,11 @@ namespace Scribeline.Store;
 /// <summary>A design file as read.</summary>
 public sealed class DesignReading
 {
-    private readonly IReadOnlyDictionary<string, Mark> places;
+    private readonly IReadOnlyDictionary<string, (string? File, Mark Mark)> places;
 
-    internal DesignReading(RocketDesign? design, IEnumerable<Problem> problems, string text, string? path, IReadOnlyDictionary<string, Mark> places, ValueList<string> files)
+    internal DesignReading(RocketDesign? design, IEnumerable<Problem> problems, string text, string? path, IReadOnlyDictionary<string, (string? File, Mark Mark)> places, ValueList<NamedFile> named)
     {
-        (Design, Text, Path, this.places, Files) = (design, text, path, places, files);
+        (Design, Text, Path, this.places, Named) = (design, text, path, places, named);
         Problems = problems.Select(Place).OrderBy(p => p.File is null ? 0 : 1).ThenBy(p => p.Line ?? 0).ThenBy(p => p.Column ?? 0).Take(MostProblems).ToValueList();
     }
 
@@ -30,8 +30,11 @@ public sealed class DesignReading
     /// <summary>The file; null when read from text.</summary>
     public string? Path { get; }
 
+    /// <summary>The files it names, as far as they may be read, there or not.</summary>
+    public ValueList<NamedFile> Named { get; }
+
     /// <summary>All files read, the design file first.</summary>
-    public ValueList<string> Files { get; }
+    public ValueList<string> Files => Path is null ? [] : [Path, .. Named.Select(n => n.Path)];
 
     /// <summary>Whether there is a design without problems.</summary>
     public bool Good => Design is not null && Problems.Count == 0;
@@ -42,7 +45,7 @@ public sealed class DesignReading
         if (problem.Line is not null || problem.File is not null) return problem;
         for (var at = problem.At; at.Length > 0; at = Above(at))
         {
-            if (places.TryGetValue(at, out var mark)) return problem with { Line = (int)mark.Line, Column = (int)mark.Column };
+            if (places.TryGetValue(at, out var place)) return problem with { File = place.File, Line = (int)place.Mark.Line, Column = (int)place.Mark.Column };
         }
 
         return problem;

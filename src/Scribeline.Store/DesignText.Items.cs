@@ -12,7 +12,7 @@ public static partial class DesignText
         if (Root(text) is not { } root) return Refused(text, path, "The file cannot be read.", "Mend it first.");
         var found = YamlPath.Find(root, path);
         if (found.Node is YamlText old) return Stands(text, string.Concat(text.AsSpan(0, (int)old.Start.Index), Gap(text, old), yaml, text.AsSpan((int)old.End.Index)), path);
-        return found.Node is null && found.Holder is YamlMap { Entries.Count: > 0 } holder && found.Rest.IndexOf('[', StringComparison.Ordinal) < 0
+        return found.Node is null && found.Holder is YamlMap holder && found.Rest.IndexOf('[', StringComparison.Ordinal) < 0
             ? Stands(text, Added(text, holder, found.Rest, yaml), path)
             : Refused(text, path, $"There is a '{path}' already, or nothing that could hold it.", "");
     }
@@ -56,6 +56,14 @@ public static partial class DesignText
         return Root(after) is { } read && YamlPath.Find(read, path[..path.LastIndexOf('[')]).Node is YamlList { } fewer && fewer.Items.Count == list.Items.Count - 1
             ? new(after, null)
             : Refused(text, path, $"'{path}' cannot be taken out by itself.", "Change the text by hand.");
+    }
+
+    /// <summary>Puts a list in place of another.</summary>
+    internal static TextChange SwapList(string text, string path, string yaml)
+    {
+        if (Root(text) is not { } root) return Refused(text, path, "The file cannot be read.", "Mend it first.");
+        if (YamlPath.Find(root, path).Node is not YamlList list) return Refused(text, path, $"'{path}' is not a list.", "Change the text by hand.");
+        return Stands(text, string.Concat(text.AsSpan(0, (int)list.Start.Index), yaml, text.AsSpan(YamlPath.End(list))), path);
     }
 
     private static string InBrackets(string text, YamlList list, int index, string yaml)

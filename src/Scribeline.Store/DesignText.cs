@@ -21,7 +21,7 @@ public static partial class DesignText
         if (found.Node is YamlMap map && map["value"] is YamlText inner) return Checked(text, Swap(text, inner, value), path + ".value", value);
         if (found.Node is YamlText old) return Checked(text, Swap(text, old, value), path, value);
         if (found.Node is not null) return Refused(text, path, $"'{path}' holds several values.", "Change one of them.");
-        return found.Holder is YamlMap holder && holder.Entries.Count > 0 && found.Rest.IndexOf('[', StringComparison.Ordinal) < 0
+        return found.Holder is YamlMap holder && found.Rest.IndexOf('[', StringComparison.Ordinal) < 0
             ? Checked(text, Added(text, holder, found.Rest, YamlWriting.Scalar(value)), path, value)
             : Refused(text, path, $"There is no '{path}' in the file.", "");
     }
@@ -30,18 +30,26 @@ public static partial class DesignText
     /// <param name="text">Text of the file.</param>
     /// <param name="path">Path of a quantity, typed or left out.</param>
     /// <param name="value">As typed.</param>
-    public static TextChange Measured(string text, string path, string value)
+    public static TextChange Measured(string text, string path, string value) => Known(text, path, value, "measured");
+
+    /// <summary>Writes a value that flights taught, in the same way: <c>{value: 1.06 ± 0.05, known: flown}</c>.</summary>
+    /// <param name="text">Text of the file.</param>
+    /// <param name="path">Path of a quantity, typed or left out.</param>
+    /// <param name="value">As typed.</param>
+    public static TextChange Flown(string text, string path, string value) => Known(text, path, value, "flown");
+
+    private static TextChange Known(string text, string path, string value, string word)
     {
         if (Root(text) is not { } root) return Refused(text, path, "The file cannot be read.", "Mend it first.");
-        var written = $"{{value: {YamlWriting.Scalar(value)}, known: measured}}";
+        var written = $"{{value: {YamlWriting.Scalar(value)}, known: {word}}}";
         switch (YamlPath.Find(root, path))
         {
             case { Node: YamlMap map } when map["value"] is YamlText inner:
                 var swapped = Checked(text, Swap(text, inner, value), path + ".value", value);
-                return swapped.Problem is not null ? swapped : Replace(swapped.Text, path + ".known", "measured");
+                return swapped.Problem is not null ? swapped : Replace(swapped.Text, path + ".known", word);
             case { Node: YamlText old }:
                 return Checked(text, Swapped(text, old, written), path + ".value", value);
-            case { Node: null, Holder: YamlMap { Entries.Count: > 0 } holder } found when found.Rest.IndexOfAny(['[', '.']) < 0:
+            case { Node: null, Holder: YamlMap holder } found when found.Rest.IndexOfAny(['[', '.']) < 0:
                 return Checked(text, Added(text, holder, found.Rest, written), path + ".value", value);
             default:
                 return Refused(text, path, $"There is no place for '{path}' in the file.", "Write it there by hand.");
@@ -57,6 +65,9 @@ public static partial class DesignText
         var found = YamlPath.Find(root, path);
         if (found.Node is null || found.Holder is not YamlMap map) return Refused(text, path, $"There is no key '{path}' in the file.", "");
         var index = map.Entries.FindIndex(e => ReferenceEquals(e.Value, found.Node));
+
+        // A key with nothing under it cannot be read: it goes with the last value it held.
+        if (map is { Flow: false, Entries.Count: 1 } && path.Length > map.Entries[0].Key.Value.Length && path[..^(map.Entries[0].Key.Value.Length + 1)] is var above && !above.EndsWith(']')) return Remove(text, above);
         var without = map.Flow ? WithoutInBraces(text, map, index) : WithoutLines(text, map, index);
         if (without is null) return Refused(text, path, "The first key of a list's entry holds its dash.", "Remove the whole entry, or change the value.");
         return Root(without) is { } left && YamlPath.Find(left, path).Node is null
@@ -76,6 +87,7 @@ public static partial class DesignText
     private static string Added(string text, YamlMap holder, string key, string yaml)
     {
         var entry = $"{YamlWriting.Scalar(key)}: {yaml}";
+        if (holder.Entries.Count == 0) return text.Insert((int)holder.Start.Index + 1, entry);
         var end = YamlPath.End(holder.Entries[^1].Value);
         if (holder.Flow) return text.Insert(end, $", {entry}");
         var line = text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";

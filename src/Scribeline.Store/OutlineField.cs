@@ -31,8 +31,8 @@ public sealed record OutlineField(string Path, string Word, string Says, Outline
     /// <summary>How it is known, where that is typed.</summary>
     public string? Known { get; init; }
 
-    /// <summary>Whether it is one of several in a list, which can be taken out.</summary>
-    public bool OneOfMany { get; init; }
+    /// <summary>Path of what goes when it is taken out, where it is one of several in a list or the last value of one; null otherwise.</summary>
+    public string? Leaves { get; init; }
 }
 
 /// <summary>How a value of a design is typed.</summary>

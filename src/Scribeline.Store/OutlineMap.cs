@@ -37,6 +37,6 @@ public sealed record OutlineAddition(string Path, string Word, string Says, bool
 
 /// <summary>A key that something added must have.</summary>
 /// <param name="Kind">Kind that needs it; empty for all.</param>
-/// <param name="Word">The key.</param>
+/// <param name="Word">The key; empty where the value stands alone in a list.</param>
 /// <param name="Example">A value.</param>
 public sealed record OutlineNeed(string Kind, string Word, string Example);

@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Scribeline.Store;
 
 /// <summary>
-/// Reads a thrust table: two columns, time in s and thrust in N, parted by a comma, a semicolon or a tab. One line of names may come
+/// Reads a thrust table: two columns, time in s and thrust in N, parted by a comma, a semicolon, a tab or spaces. One line of names may come
 /// first; lines that begin with # and empty lines are skipped.
 /// </summary>
 public static class ThrustCsv
@@ -31,7 +31,7 @@ public static class ThrustCsv
             var line = text.AsSpan(range).Trim().ToString();
             if (line.Length == 0 || line[0] == '#') continue;
             if (problems.Count - before >= 20 || points.Count > MostPoints) break;
-            var cells = line.Split(line.Contains(';', StringComparison.Ordinal) ? ';' : line.Contains('\t', StringComparison.Ordinal) ? '\t' : ',', StringSplitOptions.TrimEntries);
+            var cells = Cells(line);
             if (!named && points.Count == 0 && cells.All(c => c.Length > 0 && !char.IsAsciiDigit(c[0]) && c[0] is not ('-' or '.')))
             {
                 named = true;
@@ -64,9 +64,21 @@ public static class ThrustCsv
         return problems.Count == before ? new(points.ToValueList()) : null;
     }
 
+    /// <summary>What stands in the columns of a line, whatever parts them.</summary>
+    internal static string[] Cells(string line)
+    {
+        foreach (var between in (ReadOnlySpan<char>)[';', '\t', ','])
+        {
+            if (line.Contains(between, StringComparison.Ordinal)) return line.Split(between, StringSplitOptions.TrimEntries);
+        }
+
+        return line.Split(' ', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+    }
+
     // Names may carry units; anything but seconds and newtons is refused rather than read wrongly.
     private static void Names(string[] cells, int line, string at, ICollection<Problem> problems)
     {
+        if (cells.Length == 4) cells = [cells[0] + cells[1], cells[2] + cells[3]];
         string[] units = [Unit(cells[0]), cells.Length > 1 ? Unit(cells[1]) : ""];
         if (units[0] is not ("" or "s" or "sec" or "seconds"))
             problems.Add(new(at, $"The times are in '{units[0]}'.", "Give them in seconds.", line));

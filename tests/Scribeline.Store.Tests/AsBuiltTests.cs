@@ -3,6 +3,7 @@ using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Questions;
 using Scribeline.Engine.Resolving;
 using Scribeline.Store.Logbooks;
+using Scribeline.Tests;
 using UnitsNet;
 
 namespace Scribeline.Store.Tests;
@@ -68,7 +69,7 @@ public class AsBuiltTests
     [Fact]
     public void A_value_written_into_its_place_is_its_own_plan()
     {
-        var text = Starter.Text("Case").Replace("length: 34 in", "length: {value: 34.1 in, known: measured}", StringComparison.Ordinal);
+        var text = PlainDesign.Text("Case").Replace("length: 34 in", "length: {value: 34.1 in, known: measured}", StringComparison.Ordinal);
         var reading = DesignFile.ReadText(text + "\nrecords: {measured: [{what: Booster length, value: 34.1 in}]}");
         Assert.Empty(reading.Problems);
         Assert.Empty(AsBuilt.Of(reading.Design!).Compared);
@@ -90,7 +91,7 @@ public class AsBuiltTests
     public void A_measured_value_changes_the_fingerprint()
     {
         using var folder = new TemporaryFolder();
-        File.WriteAllText(folder.Path("rocket.yaml"), Starter.Text("Case"));
+        File.WriteAllText(folder.Path("rocket.yaml"), PlainDesign.Text("Case"));
         string[] files = [folder.Path("rocket.yaml")];
         MeasuredValue[] values = [new("Booster length", "34.1 in", "", default), new("Booster length", "34.2 in", "", default)];
         Assert.Equal(DesignFingerprint.Of(files), DesignFingerprint.Of(files, []));
@@ -162,7 +163,7 @@ public class AsBuiltTests
 
     private static RocketDesign Read(string records)
     {
-        var reading = DesignFile.ReadText(Starter.Text("Case") + (records.Length == 0 ? "" : $"\nrecords:\n{records}"));
+        var reading = DesignFile.ReadText(PlainDesign.Text("Case") + (records.Length == 0 ? "" : $"\nrecords:\n{records}"));
         Assert.Empty(reading.Problems);
         return reading.Design!;
     }

@@ -1,3 +1,5 @@
+using Scribeline.Tests;
+
 namespace Scribeline.Store.Tests;
 
 public class DesignCompletionTests
@@ -39,7 +41,7 @@ public class DesignCompletionTests
     [Fact]
     public void Every_place_of_a_design_can_be_asked()
     {
-        var text = Starter.Text("Night Heron");
+        var text = PlainDesign.Text("Night Heron");
         for (var at = 0; at <= text.Length; at++) Assert.InRange(DesignCompletion.At(text, at).From, 0, at);
     }
 

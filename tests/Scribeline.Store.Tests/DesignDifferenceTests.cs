@@ -1,9 +1,11 @@
+using Scribeline.Tests;
+
 namespace Scribeline.Store.Tests;
 
 /// <summary>Two texts of a design, and what a builder would say has changed.</summary>
 public class DesignDifferenceTests
 {
-    private static readonly string Text = Starter.Text("Night Heron");
+    private static readonly string Text = PlainDesign.Text("Night Heron");
 
     [Theory]
     [InlineData("diameter: 60 in,", "diameter: 66 in,", "Main diameter 60 in → 66 in")]

@@ -1,8 +1,10 @@
+using Scribeline.Tests;
+
 namespace Scribeline.Store.Tests;
 
 public class DesignItemsTests
 {
-    private static readonly string Text = Starter.Text("Night Heron");
+    private static readonly string Text = PlainDesign.Text("Night Heron");
 
     [Theory]
     [InlineData("a: [1, 2]\n", "a", "3", null, "a: [1, 2, 3]\n")]

@@ -1,17 +1,18 @@
 using Scribeline.Engine.Quantities;
+using Scribeline.Tests;
 
 namespace Scribeline.Store.Tests;
 
 public class DesignOutlineTests
 {
-    private static readonly OutlineMap Root = DesignOutline.Of(Starter.Text("Night Heron"))!;
+    private static readonly OutlineMap Root = DesignOutline.Of(PlainDesign.Text("Night Heron"))!;
 
     [Fact]
     public void Holds_every_word_and_number_of_a_design()
     {
         // Read apart from the outline: every scalar of the text that is a value.
         List<Problem> problems = [];
-        var typed = Scalars(YamlTree.Read(Starter.Text("Night Heron"), problems)!).Order(StringComparer.Ordinal);
+        var typed = Scalars(YamlTree.Read(PlainDesign.Text("Night Heron"), problems)!).Order(StringComparer.Ordinal);
         var held = Root.All.SelectMany(m => m.Fields).Select(f => f.Typed).OfType<string>()
             .Concat(Root.All.SelectMany(m => m.Fields).Select(f => f.Known).OfType<string>().Where(k => k.Length > 0))
             .Concat(Root.Maps.Where(m => m.Word == "parts").Select(m => m.Kind)).Order(StringComparer.Ordinal);
@@ -21,7 +22,7 @@ public class DesignOutlineTests
     [Fact]
     public void Every_field_can_be_replaced_by_what_it_holds()
     {
-        var text = Starter.Text("Night Heron");
+        var text = PlainDesign.Text("Night Heron");
         foreach (var field in Root.All.SelectMany(m => m.Fields).Where(f => f.Typed is not null))
         {
             var change = DesignText.Replace(text, field.Path, field.Typed!);

@@ -1,10 +1,11 @@
 using CsCheck;
+using Scribeline.Tests;
 
 namespace Scribeline.Store.Tests;
 
 public class DesignTextTests
 {
-    private static readonly string Text = Starter.Text("Night Heron");
+    private static readonly string Text = PlainDesign.Text("Night Heron");
 
     [Theory]
     [InlineData("parts[3].fins.root", "8 in", "7-1/2 in ± 1/64 in")]

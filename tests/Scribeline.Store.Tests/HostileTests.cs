@@ -1,6 +1,7 @@
 using CsCheck;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Resolving;
+using Scribeline.Tests;
 
 namespace Scribeline.Store.Tests;
 
@@ -80,7 +81,7 @@ public class HostileTests
     [Fact]
     public void A_starter_with_letters_changed_at_random_never_throws()
     {
-        var text = Starter.Text("Night Heron");
+        var text = PlainDesign.Text("Night Heron");
         var letters = "{}[]:,#&*!|>'\"%@`-? \t\n\r0a°±\u00A0\uD83D";
         Gen.Select(Gen.Int[0, text.Length - 1], Gen.Int[0, 40], Gen.String[Gen.Char[letters], 0, 6]).Array[1, 4].Sample(
             edits =>
@@ -106,7 +107,7 @@ public class HostileTests
         File.WriteAllText(folder.Path("a.rocket.yaml"), "");
         File.WriteAllText(folder.Path("b.rocket.yaml"), "");
         Assert.Contains("holds 2 design files", Assert.Single(DesignFile.Read(folder.Path("")).Problems).Message, StringComparison.Ordinal);
-        File.WriteAllText(folder.Path("rocket.yaml"), Starter.Text("Night Heron"));
+        File.WriteAllText(folder.Path("rocket.yaml"), PlainDesign.Text("Night Heron"));
         Assert.True(DesignFile.Read(folder.Path("")).Good);
         Assert.Contains("There is no file", Assert.Single(DesignFile.Read(folder.Path("none.yaml")).Problems).Message, StringComparison.Ordinal);
     }

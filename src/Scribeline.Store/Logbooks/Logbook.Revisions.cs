@@ -65,6 +65,37 @@ public sealed partial class Logbook
         return work;
     });
 
+    /// <summary>Keeps the texts on the screen of the files that the design names, in place of those kept before.</summary>
+    /// <param name="files">Name, text, and hash of the file it began from.</param>
+    /// <param name="at">Now.</param>
+    public Logged<ValueList<UnsavedFile>> KeepFiles(IEnumerable<(string File, string Text, string Basis)> files, DateTimeOffset at) => Whole(t =>
+    {
+        Write(t, $"DELETE FROM unsaved WHERE {OfItsFiles};");
+        foreach (var (file, text, basis) in files)
+        {
+            Write(
+                t,
+                "INSERT INTO unsaved (design, body, basis, changed) VALUES ($design || char(10) || $file, $body, $basis, $changed);",
+                ("$file", file),
+                ("$body", Encoding.UTF8.GetBytes(text)),
+                ("$basis", basis),
+                ("$changed", Stamp(at)));
+        }
+
+        return FilesIn(t);
+    });
+
+    /// <summary>Unsaved work on the files that the design names; empty where there is none.</summary>
+    public Logged<ValueList<UnsavedFile>> UnsavedFiles() => Whole(FilesIn, writing: false);
+
+    // A file's row is known by the design's name and its own: another design may be working on the same file.
+    private const string OfItsFiles = "substr(design, 1, length($design) + 1) = $design || char(10)";
+
+    private ValueList<UnsavedFile> FilesIn(SqliteTransaction transaction) => Rows(
+        transaction,
+        $"SELECT substr(design, length($design) + 2), body, basis, changed FROM unsaved WHERE {OfItsFiles} ORDER BY design;",
+        r => new UnsavedFile(r.GetString(0), new(Encoding.UTF8.GetString((byte[])r.GetValue(1)), r.GetString(2), Time(r.GetString(3)))));
+
     private UnsavedWork? UnsavedIn(SqliteTransaction transaction) => Row(
         transaction,
         "SELECT body, basis, changed FROM unsaved WHERE design = $design;",

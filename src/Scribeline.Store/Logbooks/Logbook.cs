@@ -1,3 +1,4 @@
+using System.Data;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
@@ -46,7 +47,28 @@ public sealed partial class Logbook : IDisposable
     /// <summary>SHA-256 of a text in UTF-8, hexadecimal: the name by which revisions know their text.</summary>
     public static string HashOf(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 
-    /// <summary>Closes the file; everything reported as written is in it.</summary>
+    /// <summary>A number that is another once another program has written into the logbook; null where it cannot be told, or is closed.</summary>
+    public long? ByOthers
+    {
+        get
+        {
+            lock (gate)
+            {
+                try
+                {
+                    return IsOpen ? Number(connection, null, "PRAGMA data_version;") : null;
+                }
+                catch (SqliteException)
+                {
+                    return null;
+                }
+            }
+        }
+    }
+
+    private bool IsOpen => connection.State == ConnectionState.Open;
+
+    /// <summary>Closes the file; everything reported as written is in it. What is called afterwards says that it is closed.</summary>
     public void Dispose()
     {
         lock (gate) connection.Dispose();
@@ -90,10 +112,12 @@ public sealed partial class Logbook : IDisposable
     /// <summary>Why a file is not to be touched; null if it is a logbook, or empty.</summary>
     private static Problem? Stranger(SqliteConnection connection)
     {
-        var version = Number(connection, null, "PRAGMA user_version;");
-        var application = Number(connection, null, "PRAGMA application_id;");
+        // One moment of the file: another program may be beginning it.
+        using var transaction = connection.BeginTransaction(deferred: true);
+        var version = Number(connection, transaction, "PRAGMA user_version;");
+        var application = Number(connection, transaction, "PRAGMA application_id;");
         if (application != Migrations.ApplicationId)
-            return application != 0 || version != 0 || Number(connection, null, "SELECT count(*) FROM sqlite_schema;") > 0 ? LogbookProblems.Foreign(FileName) : null;
+            return application != 0 || version != 0 || Number(connection, transaction, "SELECT count(*) FROM sqlite_schema;") > 0 ? LogbookProblems.Foreign(FileName) : null;
         return version > Migrations.Newest ? LogbookProblems.Newer(FileName, version) : null;
     }
 
@@ -118,6 +142,7 @@ public sealed partial class Logbook : IDisposable
     {
         lock (gate)
         {
+            if (!IsOpen) return new(null, LogbookProblems.Closed(FileName));
             try
             {
                 using var transaction = connection.BeginTransaction(deferred: !writing);

@@ -16,6 +16,8 @@ internal static class LogbookProblems
         $"{name} is a database of another program.",
         "Move or rename it: a logbook of that name is begun in its place.");
 
+    internal static Problem Closed(string name) => new("", $"{name} is closed.", "Open the design again.");
+
     /// <summary>The problem behind an error of the database.</summary>
     internal static Problem Of(SqliteException failure, string name) => failure.SqliteErrorCode switch
     {

@@ -31,6 +31,48 @@ public class LogbookTests
         Assert.Equal([new("parts[0].mass", "312 g ± 1 g", "weigh/Nose", Evening.AddMinutes(4).ToUniversalTime())], again.Measured().Value!);
     }
 
+    [Fact]
+    public void Unsaved_work_on_named_files_is_kept_beside_that_on_the_design()
+    {
+        using var folder = new TemporaryFolder();
+        using var book = Open(folder);
+        Assert.True(book.Keep("a", "", Evening).Good);
+        Assert.True(book.KeepFiles([("../motors/k.yaml", "b", "1"), ("day.yaml", "c", "2")], Evening).Good);
+        Assert.Equal([("../motors/k.yaml", "b"), ("day.yaml", "c")], book.UnsavedFiles().Value!.Select(u => (u.File, u.Work.Text)));
+        Assert.Equal("a", book.Unsaved().Value!.Text);
+        Assert.Equal([("day.yaml", "d")], book.KeepFiles([("day.yaml", "d", "2")], Evening).Value!.Select(u => (u.File, u.Work.Text)));
+        Assert.Empty(book.KeepFiles([], Evening).Value!);
+        Assert.Equal("a", book.Unsaved().Value!.Text);
+    }
+
+    [Fact]
+    public void What_another_program_writes_is_noticed()
+    {
+        using var folder = new TemporaryFolder();
+        using var book = Open(folder);
+        var before = book.ByOthers;
+        Assert.True(book.Measure("a", "1 g", "", Evening).Good);
+        Assert.Equal(before, book.ByOthers);
+        using (var other = Open(folder)) Assert.True(other.Measure("a", "2 g", "", Evening).Good);
+        Assert.NotEqual(before, book.ByOthers);
+        Assert.Equal("2 g", Assert.Single(book.Measured().Value!).Value);
+    }
+
+    [Fact]
+    public void A_closed_logbook_says_so()
+    {
+        using var folder = new TemporaryFolder();
+        var book = Open(folder);
+        Assert.True(book.Measure("a", "1 g", "", Evening).Good);
+        book.Dispose();
+        book.Dispose();
+        Assert.Equal("logbook.sqlite is closed.", book.Measured().Problem!.Message);
+        Assert.Equal("logbook.sqlite is closed.", book.Measure("a", "2 g", "", Evening).Problem!.Message);
+        Assert.Null(book.ByOthers);
+        using var again = Open(folder);
+        Assert.Equal("1 g", Assert.Single(again.Measured().Value!).Value);
+    }
+
     // SHA-256 of "abc": FIPS 180-4, example of its appendix.
     [Fact]
     public void Names_a_text_by_its_published_hash() =>

@@ -36,9 +36,11 @@ public class SuddenEndTests
             written += kept.Count(line => line.EndsWith($" {kill}", StringComparison.Ordinal));
         }
 
-        // At most the write under way was written without being reported; and there was something to lose.
+        // At most the write under way was written without being reported.
         Assert.InRange(written, reported, reported + Kills);
-        Assert.True(reported > 5 * Kills, $"only {reported} writes were reported before the kills");
+
+        // There was something to lose, however slow the machine: four kills in five wait for a write to be reported.
+        Assert.True(reported >= 4 * Kills / 5, $"only {reported} writes were reported before the kills");
         TestContext.Current.TestOutputHelper?.WriteLine($"{reported} reported, {written} written");
     }
 
