@@ -21,6 +21,7 @@ internal sealed class AnswerBlocks(bool inch, double width)
         foreach (var note in answer.Notes) yield return new Words(note, Lettering.Small, Ink.Light.Quiet) { Above = 0.8 };
         foreach (var block in answer.Tables.SelectMany(Table)) yield return block;
         foreach (var plot in answer.Plots) yield return Drawn(plot);
+        foreach (var map in answer.Maps) yield return Drawn(map);
         foreach (var block in Working(answer.Working)) yield return block;
     }
 
@@ -68,6 +69,17 @@ internal sealed class AnswerBlocks(bool inch, double width)
         {
             pen.Canvas.Scale((float)scale);
             new PlotSheet(plot, new PlotStyle(Inch: inch, Width: Pixels, Height: (int)(Pixels * PlotHeight)), Ink.Print).Draw(pen.Canvas);
+        });
+    })
+    { Above = 3 };
+
+    private Picture Drawn(GroundMap map) => new(width, (pen, x, y, wide) =>
+    {
+        const int Pixels = 800;
+        pen.Within(x, y, wide, wide, x, y, () =>
+        {
+            pen.Canvas.Scale((float)(wide / Pixels));
+            new MapSheet(map, new PlotStyle(Inch: inch, Width: Pixels, Height: Pixels), Ink.Print).DrawOn(pen.Canvas);
         });
     })
     { Above = 3 };

@@ -13,7 +13,7 @@ internal sealed class ArrangementSheet(PacketContents packet)
 {
     private const double Side = 14;
 
-    private readonly Paper paper = packet.Paper.Turned;
+    private readonly Paper paper = packet.Paper.Turned();
     private readonly SideView view = packet.Study.SideView;
 
     private double Width => paper.Width - (2 * Side);

@@ -10,33 +10,23 @@ internal static class LaunchDayBlocks
     private static readonly Lettering Large = new(4.4);
     private static readonly Lettering LargeStrong = new(4.4, true);
 
-    /// <summary>The card to hand in.</summary>
+    /// <summary>The card to hand in: the tables of question card, and the verdicts over the tolerances.</summary>
     public static IEnumerable<Block> Card(PacketContents packet, double width)
     {
-        var study = packet.Study;
-        List<GridRow> rows =
-        [
-            Row("rocket", study.Rocket.Name),
-            Row("flyer, certification", ""),
-            Row("motor", study.HasMotor ? $"{study.Motor.Name}, {Shown.Text(study.Motor.Curve.TotalImpulse, Unit.Impulse, packet.Inch)}, burns {Shown.Text(study.Motor.Curve.BurnTime, Unit.Time, packet.Inch)}" : ""),
-            Row("length, diameter", $"{Shown.Text(study.Length, Unit.Length, packet.Inch)}, {Shown.Text(study.Shape.ReferenceDiameter, Unit.Length, packet.Inch)}"),
-            Row("mass on the pad", Figure("weight", 0)),
-            Row("balance and centre of pressure", $"{Figure("weight", 1)} and {(study.SideView.CentreOfPressure is { } cp ? Shown.Text(cp.Station, Unit.Length, packet.Inch) : "open")} aft of the tip"),
-            Row("thrust over weight", Figure("thrust-to-weight", 0)),
-            Row("speed leaving the rail", Figure("rail-exit", 0)),
-            Row("least static margin", Figure("stable", 0)),
-            Row("expected height", Figure("how-high", 0)),
-            Row("greatest speed, Mach number", $"{Figure("how-fast", 0)}, {Figure("how-fast", 1)}"),
-        ];
-        rows.AddRange(study.Rocket.Firings.Select(f => Row(f.Name, LaunchDay.Trigger(f.Trigger, packet.Inch))));
-        rows.AddRange(study.Rocket.Separation.Charges.Select(c => Row($"charge {c.Name}", c.Mass is { } m ? Shown.Text(m, Unit.Powder, packet.Inch) : "open")));
-        rows.AddRange(packet.Of("descends") is { } down ? down.Findings.Where(f => f.Unit == Unit.Speed).Take(4).Select(f => Row(f.Name, Shown.Text(f.Value, f.Unit, packet.Inch))) : []);
-        rows.Add(Row("verdicts", AnswerText.Count(packet.Answers)));
-        rows.AddRange([Row("pad, rack", ""), Row("range safety officer", ""), Row("time, result", "")]);
-        return Grid.Rows([new("", Share: 1), new("", Share: 1.6)], rows, width, new Lettering(3.6), ruled: true);
+        if (packet.Of("card") is not { } card) yield break;
+        var letters = new Lettering(3);
+        foreach (var table in card.Tables)
+        {
+            yield return new Words(table.Title, Lettering.Strong) { Above = 1.5, KeepWithNext = true };
+            List<GridRow> rows = [.. table.Rows.Select(r => new GridRow([r.Cells[0].Words ?? "", Blank(r.Cells[1].Words)], r.Verdict, 1))];
+            if (packet.Cases > 0 && table == card.Tables[^1]) rows.Insert(rows.FindIndex(r => r.Cells[0].StartsWith("verdicts", StringComparison.Ordinal)) + 1, new(["verdicts, over the tolerances", AnswerText.Count(packet.Answers)], null, 1));
+            foreach (var block in Grid.Rows([new("", Share: 1), new("", Share: 1.9)], rows, width, letters, ruled: true)) yield return block;
+        }
 
-        string Figure(string id, int index) => packet.Of(id) is { } answer && answer.Findings.Count > index ? Shown.Text(answer.Findings[index].Value, answer.Findings[index].Unit, packet.Inch) : "open";
-        static GridRow Row(string name, string value) => new([name, value], null, 1);
+        yield return new Words(Cautions.Everything, Lettering.Small, Ink.Light.Quiet) { Above = 1.5 };
+
+        // What is written by hand has the whole line.
+        static string Blank(string? entry) => entry is null || entry.All(c => c == '_') ? "" : entry;
     }
 
     /// <summary>The lists of the day.</summary>
@@ -53,7 +43,7 @@ internal static class LaunchDayBlocks
         }
     }
 
-    private sealed class Item(CheckItem item) : Block
+    private sealed class Item(DayItem item) : Block
     {
         private const double Box = 4, Indent = 8;
 

@@ -11,6 +11,7 @@ namespace Scribeline.Drawing.Packets;
 public static class Packet
 {
     private const string Failing = "if-it-fails";
+    private static readonly string[] OnTheDay = ["card", "checklist"];
     private static readonly string[] Drilling = ["holes-clear", "plates-clear", "templates"];
 
     /// <summary>The whole set as one PDF.</summary>
@@ -24,7 +25,7 @@ public static class Packet
         flow.Insert([new SummaryPage(packet).Sheet, new ArrangementSheet(packet).Sheet]);
         flow.Chapter("Joints");
         flow.Add(new JointBlocks(packet).All());
-        Chapter(flow, blocks, packet, "Answers with working", a => a.Question.Place != Place.Bench && a.Question.Id != Failing);
+        Chapter(flow, blocks, packet, "Answers with working", a => a.Question.Place != Place.Bench && a.Question.Id != Failing && !OnTheDay.Contains(a.Question.Id));
         Chapter(flow, blocks, packet, "What if something fails", a => a.Question.Id == Failing);
         Chapter(flow, blocks, packet, "Drill sheets", a => Drilling.Contains(a.Question.Id));
         flow.Insert(TemplateSheets.Of(RocketTemplates.Of(packet.Study, packet.Paper), packet.Paper));

@@ -13,7 +13,7 @@ public sealed record Paper(string Name, double Width, double Height)
     public static Paper Letter { get; } = Of(Engine.Shop.Sheet.Letter);
 
     /// <summary>The same sheet turned by a quarter.</summary>
-    public Paper Turned => this with { Width = Height, Height = Width };
+    public Paper Turned() => this with { Width = Height, Height = Width };
 
     /// <summary>The paper with a name as typed; null for none we know.</summary>
     /// <param name="typed">"a4" or "letter", in any case.</param>

@@ -28,11 +28,11 @@ internal sealed class TemplateSheets
         {
             if (template.Width <= Widest(paper) / 2 && template.Height <= 110) small.Add(template);
             else if (Tiled(template, paper) is { Count: 1 } whole) upright.AddRange(Pieces(template, whole));
-            else if (Tiled(template, paper.Turned) is { Rows: 1 } row) lying.AddRange(Pieces(template, row));
+            else if (Tiled(template, paper.Turned()) is { Rows: 1 } row) lying.AddRange(Pieces(template, row));
             else set.Large(template);
         }
 
-        set.Stacked(lying, paper.Turned);
+        set.Stacked(lying, paper.Turned());
         set.Stacked(upright, paper);
         set.Small(small);
         return set.sheets;
@@ -58,8 +58,8 @@ internal sealed class TemplateSheets
     private void Large(Template template)
     {
         var upright = Tiled(template, paper);
-        var lying = Tiled(template, paper.Turned);
-        var (on, tiling) = lying.Count < upright.Count || (lying.Count == upright.Count && template.Width > template.Height) ? (paper.Turned, lying) : (paper, upright);
+        var lying = Tiled(template, paper.Turned());
+        var (on, tiling) = lying.Count < upright.Count || (lying.Count == upright.Count && template.Width > template.Height) ? (paper.Turned(), lying) : (paper, upright);
         foreach (var piece in Pieces(template, tiling)) Stacked([piece], on);
     }
 

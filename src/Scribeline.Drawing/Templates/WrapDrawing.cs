@@ -7,8 +7,7 @@ namespace Scribeline.Drawing.Templates;
 /// <summary>A strip to wrap round a tube, as a template.</summary>
 internal static class WrapDrawing
 {
-    /// <summary>Paper beyond the closing line, to glue under the other end, mm.</summary>
-    public const double Tab = 10;
+    private const double Tab = 1000 * WrapTemplate.Tab;
 
     /// <summary>The template of a strip; its scribe line stands at <see cref="Origin"/>.</summary>
     /// <param name="strip">The strip.</param>
