@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using Scribeline.Store;
 using Scribeline.Store.Logbooks;
+using Scribeline.Tests;
 
 namespace Scribeline.App.Tests;
 
@@ -10,7 +10,7 @@ public sealed partial class BuildCommandTests : IDisposable
 {
     private readonly ScratchFolder scratch = new();
 
-    public BuildCommandTests() => File.WriteAllText(Design, Starter.Text("Grey Plover"));
+    public BuildCommandTests() => File.WriteAllText(Design, PlainDesign.Text("Grey Plover"));
 
     private string Design => scratch.At("rocket.yaml");
 

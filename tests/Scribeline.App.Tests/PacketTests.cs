@@ -51,7 +51,11 @@ public class PacketTests
         using var scratch = new ScratchFolder();
         var packet = Run.Of("packet", "examples/night-heron", "--to", scratch.At("p.pdf"), "--samples", "3", "--seed", "4");
         Assert.Equal("", packet.Error);
-        var answers = ExampleAnswers("night-heron", 3, 4);
+        var all = ExampleAnswers("night-heron", 3, 4);
+
+        // Before the flight there is nothing to print of its record.
+        var answers = all.Where(a => !a.AwaitsFlight).ToList();
+        Assert.Equal(3, all.Count - answers.Count);
         using var pdf = PdfDocument.Open(scratch.At("p.pdf"));
         var text = string.Join(' ', pdf.GetPages().Select(Text));
         Assert.All(answers, a =>
@@ -66,7 +70,7 @@ public class PacketTests
             });
         });
         Assert.Contains(AnswerText.Count(answers), text, StringComparison.Ordinal);
-        Assert.Contains(AnswerText.Count(answers), packet.Output, StringComparison.Ordinal);
+        Assert.Contains(AnswerText.Count(all), packet.Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -80,7 +84,7 @@ public class PacketTests
     [Fact]
     public void A_design_that_leaves_much_open_still_prints_and_says_so()
     {
-        var reading = DesignFile.ReadText(Starter.Text("Nobody's first rocket, with a name far too long for the head of any page that was ever printed"));
+        var reading = DesignFile.ReadText(PlainDesign.Text("Nobody's first rocket, with a name far too long for the head of any page that was ever printed"));
         Assert.Empty(reading.Problems);
         var packet = Contents(Engine.Questions.Studies.Of(reading.Design!).Nominal!);
         Assert.Contains(packet.Answers, a => a.Verdict == Verdict.Open);

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using Scribeline.Tests;
 
 namespace Scribeline.App.Tests;
 
@@ -9,15 +8,15 @@ namespace Scribeline.App.Tests;
 /// <param name="Error">Standard error.</param>
 internal sealed record Run(int Code, string Output, string Error)
 {
-    /// <summary>Folder of the examples.</summary>
-    public static string Examples { get; } = Path.Combine(Approved.Root, "examples");
+    /// <summary>Folder of the examples as they are copied beside the tests: without what a person has logged with them.</summary>
+    public static string Examples { get; } = Path.Combine(AppContext.BaseDirectory, "examples");
 
     /// <summary>Names of the examples.</summary>
     public static IReadOnlyList<string> ExampleNames { get; } =
         [.. Directory.GetFiles(Examples, "rocket.yaml", SearchOption.AllDirectories).Select(f => Path.GetFileName(Path.GetDirectoryName(f)!)).Order(StringComparer.Ordinal)];
 
-    /// <summary>Runs the program in the root of the repository.</summary>
-    public static Run Of(params string[] typed) => In(Approved.Root, typed);
+    /// <summary>Runs the program where the examples are in a folder of that name.</summary>
+    public static Run Of(params string[] typed) => In(AppContext.BaseDirectory, typed);
 
     /// <summary>Runs the program in a folder.</summary>
     public static Run In(string folder, params string[] typed)

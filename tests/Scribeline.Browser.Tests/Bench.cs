@@ -10,6 +10,9 @@ public sealed class Bench : IAsyncLifetime
     private static readonly string[] Arguments =
         ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 
+    /// <summary>How long a state is waited for before it counts as never reached. A laden machine is slow, not wrong.</summary>
+    public static readonly TimeSpan Patience = TimeSpan.FromMinutes(3);
+
     private IPlaywright? playwright;
 
     /// <summary>The browser.</summary>
@@ -22,8 +25,7 @@ public sealed class Bench : IAsyncLifetime
     {
         Assert.True(File.Exists(Chromium), $"There is no browser at {Chromium}: apt-get install chromium, or name one in SCRIBELINE_CHROMIUM.");
 
-        // A laden machine is slow, not wrong.
-        Assertions.SetDefaultExpectTimeout(30_000);
+        Assertions.SetDefaultExpectTimeout((float)Patience.TotalMilliseconds);
         playwright = await Playwright.CreateAsync();
         Browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = Arguments });
     }

@@ -14,7 +14,9 @@ public class ReachTests(Bench bench)
     {
         await using var place = await bench.Open(width: width, dark: dark);
         await place.Page.Locator("#q-stable .question-text").ClickAsync();
+        await place.Page.Locator("#a-stable plot-reading [role='slider']").First.WaitForAsync();
         await place.Pick("parts[3]");
+        await place.Page.Locator("#thing-head").WaitForAsync();
         await Faultless(place, "desk");
         foreach (var to in new[] { "bench", "yard", "field", "log" })
         {
@@ -25,6 +27,28 @@ public class ReachTests(Bench bench)
         await place.Page.GotoAsync(place.Address.ToString());
         await place.Live();
         await Faultless(place, "start");
+    }
+
+    // The example that stops at many questions, in the dark: every mark there is.
+    [Fact]
+    public async Task No_question_has_a_serious_fault_when_opened()
+    {
+        await using var place = await bench.Open("corn-crake", dark: true);
+        foreach (var to in new[] { "desk", "bench", "yard", "field", "log" })
+        {
+            await place.Go(to);
+            var questions = await place.Page.Locator(".question-text").AllAsync();
+            Assert.NotEmpty(questions);
+            foreach (var question in questions)
+            {
+                await question.ClickAsync();
+                await Expect(question).ToHaveAttributeAsync("aria-expanded", "true");
+            }
+
+            await Faultless(place, to);
+        }
+
+        Assert.Empty(place.Complaints);
     }
 
     [Fact]
@@ -76,6 +100,43 @@ public class ReachTests(Bench bench)
         await place.Answered();
         var over = await place.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
         Assert.True(over <= 0, $"{over} pixels too wide");
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Small_text_is_legible_in_the_sun(bool dark)
+    {
+        await using var place = await bench.Open(dark: dark);
+        await place.Page.Locator("#q-stable .question-text").ClickAsync();
+        await place.Page.Locator("#a-stable .source").First.WaitForAsync();
+
+        // WCAG 2.2, success criterion 1.4.6: seven to one. The same formula of relative luminance.
+        var faint = await place.Page.EvaluateAsync<string[]>("""
+            () => {
+              const light = (c) => c.map((v) => v / 255).map((v) => v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4).reduce((sum, v, i) => sum + v * [0.2126, 0.7152, 0.0722][i], 0);
+              const shade = (words) => words.match(/[\d.]+/g).slice(0, 3).map(Number);
+              const ground = light(shade(getComputedStyle(document.body).backgroundColor));
+              return [".quiet", ".basis", ".headline-name", ".margin-words", ".source", ".note", ".limit-sources", "thead th", ".frame-motor", ".verdict-clear"]
+                .map((name) => [name, document.querySelector(name)]).filter(([, e]) => e)
+                .map(([name, e]) => { const text = light(shade(getComputedStyle(e).color)); return [name, (Math.max(text, ground) + 0.05) / (Math.min(text, ground) + 0.05)]; })
+                .filter(([, ratio]) => ratio < 7).map(([name, ratio]) => `${name} ${ratio.toFixed(1)}`);
+            }
+            """);
+        Assert.Empty(faint);
+    }
+
+    [Fact]
+    public async Task Shades_the_machine_sets_reach_the_drawing()
+    {
+        await using var place = await bench.Open();
+        await place.Page.EmulateMediaAsync(new() { ForcedColors = Microsoft.Playwright.ForcedColors.Active });
+        Assert.Equal("CanvasText", await place.Page.EvaluateAsync<string>("getComputedStyle(document.documentElement).getPropertyValue('--ink').trim()"));
+        Assert.Equal(
+            await place.Page.EvaluateAsync<string>("getComputedStyle(document.body).color"),
+            await place.Page.EvalOnSelectorAsync<string>(".side-body", "e => getComputedStyle(e).stroke"));
+        var pressed = await place.Page.EvaluateAsync<string[]>("['true', 'false'].map(p => { const b = document.querySelector('.rocket-tools button'); b.setAttribute('aria-pressed', p); return getComputedStyle(b).backgroundColor; })");
+        Assert.NotEqual(pressed[0], pressed[1]);
     }
 
     private static async Task Faultless(Workplace place, string where)

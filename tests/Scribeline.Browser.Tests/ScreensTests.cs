@@ -1,3 +1,5 @@
+using static Microsoft.Playwright.Assertions;
+
 namespace Scribeline.Browser.Tests;
 
 /// <summary>Pictures of every place for docs/screens, made anew when SCRIBELINE_SCREENS names a folder.</summary>
@@ -29,7 +31,7 @@ public class ScreensTests(Bench bench)
             await place.Page.Locator("#q-stable").ScrollIntoViewIfNeededAsync();
             await place.Page.EvaluateAsync("document.getElementById('q-stable').scrollIntoView()");
             await place.Page.WaitForLoadStateAsync(Microsoft.Playwright.LoadState.NetworkIdle);
-            await place.Page.WaitForTimeoutAsync(1000);
+            await Expect(place.Page.Locator("#a-stable img >> visible=true").First).ToHaveJSPropertyAsync("complete", true);
             await place.Page.ScreenshotAsync(new() { Path = Path.Combine(Into, $"question-{name}.png") });
             await place.Page.GotoAsync(place.Address.ToString());
             await place.Live();

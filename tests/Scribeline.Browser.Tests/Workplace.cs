@@ -10,6 +10,8 @@ namespace Scribeline.Browser.Tests;
 /// <summary>A workbench on a copy of the examples, a window on it, and every request the window made.</summary>
 public sealed class Workplace : IAsyncDisposable
 {
+    private static readonly TimeSpan Look = TimeSpan.FromSeconds(2);
+
     private readonly IBrowserContext context;
     private readonly DocumentShelf shelf;
     private readonly WorkbenchServer server;
@@ -38,7 +40,7 @@ public sealed class Workplace : IAsyncDisposable
     internal static async Task<Workplace> Open(IBrowser browser, string example, int cases, int width, int height, bool dark)
     {
         var folder = Directory.CreateTempSubdirectory("scribeline-").FullName;
-        Copy(Path.Combine(Approved.Root, "examples"), folder);
+        ExampleCopies.Into(folder);
         var shelf = new DocumentShelf(new(folder, Path.Combine(folder, "recent"), Path.Combine(Approved.Root, "examples"))
         {
             Cases = cases,
@@ -52,7 +54,7 @@ public sealed class Workplace : IAsyncDisposable
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
             DeviceScaleFactor = 1,
         });
-        context.SetDefaultTimeout(30_000);
+        context.SetDefaultTimeout((float)Bench.Patience.TotalMilliseconds);
         var page = await context.NewPageAsync();
         var place = new Workplace(folder, shelf, server, context, page);
         if (example.Length > 0) place.Document = shelf.Open(Path.Combine(folder, example)).Document!;
@@ -77,7 +79,8 @@ public sealed class Workplace : IAsyncDisposable
     /// <summary>Goes to a place of the first design and waits until it answers and is answered.</summary>
     public async Task Go(string to, IPage? window = null)
     {
-        await (window ?? Page).GotoAsync(new Uri(Address, $"{Document.Id}/{to}").ToString());
+        // What is waited for is what the page says of itself, not that every picture of it has come.
+        await (window ?? Page).GotoAsync(new Uri(Address, $"{Document.Id}/{to}").ToString(), new() { WaitUntil = WaitUntilState.Commit });
         await Live(window);
         if (Document.Reading.Good) await Answered(window);
     }
@@ -91,16 +94,39 @@ public sealed class Workplace : IAsyncDisposable
     }
 
     /// <summary>Picks a thing in the list of all.</summary>
-    public Task Pick(string path, IPage? window = null) => (window ?? Page).Locator($"[id='pick-{path}']").ClickAsync();
+    public async Task Pick(string path, IPage? window = null)
+    {
+        // Where room is short, the list waits behind its button.
+        var turn = (window ?? Page).Locator("#turn-things[aria-expanded='false']");
+        if (await turn.IsVisibleAsync()) await turn.ClickAsync();
+        await (window ?? Page).Locator($"[id='pick-{path}']").ClickAsync();
+    }
 
     /// <summary>Waits until the page listens.</summary>
     public async Task Live(IPage? window = null) => await (window ?? Page).Locator("html[data-live]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
 
-    /// <summary>Waits until the newest version is answered.</summary>
+    /// <summary>Waits until the newest version is answered, whichever that is by then.</summary>
     public async Task Answered(IPage? window = null)
     {
-        await Document.Settled;
-        await (window ?? Page).Locator($"[data-answered='{Document.Answers.Version.ToString(CultureInfo.InvariantCulture)}']").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        for (var left = Bench.Patience / Look; ; left--)
+        {
+            await Document.Settled;
+            var version = Document.Answers.Version.ToString(CultureInfo.InvariantCulture);
+            try
+            {
+                await (window ?? Page).Locator($"[data-answered='{version}']").First.WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = (float)Look.TotalMilliseconds });
+                return;
+            }
+            catch (TimeoutException) when (left > 0)
+            {
+                // Another version may have come meanwhile.
+            }
+            catch (TimeoutException)
+            {
+                var state = await (window ?? Page).Locator(".questions-state").First.EvaluateAsync<string>("s => s.innerHTML");
+                throw new TimeoutException($"Version {version} is answered but not shown. The page says: {state} The design: version {Document.Version}, {string.Join("; ", Document.Problems)}. It complains: {string.Join("; ", Complaints)}");
+            }
+        }
     }
 
     public async ValueTask DisposeAsync()
@@ -109,15 +135,5 @@ public sealed class Workplace : IAsyncDisposable
         await server.DisposeAsync();
         shelf.Dispose();
         Directory.Delete(Folder, recursive: true);
-    }
-
-    private static void Copy(string from, string to)
-    {
-        foreach (var file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
-        {
-            var target = Path.Combine(to, Path.GetRelativePath(from, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-            File.Copy(file, target);
-        }
     }
 }

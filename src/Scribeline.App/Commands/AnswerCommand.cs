@@ -72,8 +72,10 @@ internal sealed class AnswerCommand
         }
 
         if (asJson) screen.Output.Write(JsonText.Of(AnswersJson.Of(study.Rocket.Name, opened.File, cases, parsed.GetValue(seed), answers)));
-        else Write(opened.FromLogbook.Count == 0 ? opened.File : $"{opened.File} and {opened.FromLogbook.Count} measured {(opened.FromLogbook.Count == 1 ? "value" : "values")} of its logbook", study.Rocket, answers, cases, parsed.GetValue(seed), parsed.GetValue(working), ids.Length > 0);
-        return answers.Max(a => a.Verdict) >= Verdict.Open ? ExitCode.NotReady : ExitCode.Good;
+        else Write(opened.Added.Length == 0 ? opened.File : $"{opened.File} and {opened.Added} of its logbook", study.Rocket, answers, cases, parsed.GetValue(seed), parsed.GetValue(working), ids.Length > 0);
+
+        // A rocket that was never flown may fly; asked for by name, that its record is missing counts.
+        return answers.Where(a => ids.Length > 0 || a.Question.Place != Place.Log).Max(a => a.Verdict) >= Verdict.Open ? ExitCode.NotReady : ExitCode.Good;
     }
 
     private void Write(string designFile, Rocket rocket, IReadOnlyList<Answer> answers, int cases, ulong seed, bool showWorking, bool showTables)

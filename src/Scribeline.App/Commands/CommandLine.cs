@@ -19,7 +19,11 @@ internal static class CommandLine
         scribeline answer night-heron --question stable --working
         scribeline packet night-heron           all of it on paper
         scribeline fly night-heron --csv flight.csv --plot flight.svg
+        scribeline landings night-heron         where it comes down, many times over
         scribeline build night-heron            what to build next
+        scribeline field night-heron            what the day at the field asks
+        scribeline shot night-heron             what to fire on the ground
+        scribeline log night-heron              what its flights did and teach
         """;
 
     /// <summary>Runs what was typed.</summary>
@@ -53,21 +57,29 @@ internal static class CommandLine
         var open = new OpenCommand(screen).Command;
         var answer = new AnswerCommand(screen).Command;
         var fly = new FlyCommand(screen).Command;
+        var landings = new LandingsCommand(screen).Command;
         var build = new BuildCommand(screen).Command;
+        var field = new FieldCommand(screen).Command;
+        var shot = new ShotCommand(screen).Command;
+        var log = new LogCommand(screen).Command;
         var check = new CheckCommand(screen).Command;
         var packet = new PacketCommand(screen).Command;
         var templates = new TemplatesCommand(screen).Command;
         var create = new NewCommand(screen).Command;
-        var root = new RootCommand(About) { open, answer, fly, build, packet, templates, check, create };
+        var root = new RootCommand(About) { open, answer, fly, landings, build, shot, field, packet, templates, log, check, create };
         var examples = new Dictionary<Command, string>
         {
             [root] = Examples,
             [open] = OpenCommand.Examples,
             [answer] = AnswerCommand.Examples,
             [fly] = FlyCommand.Examples,
+            [landings] = LandingsCommand.Examples,
             [packet] = PacketCommand.Examples,
             [templates] = TemplatesCommand.Examples,
             [build] = BuildCommand.Examples,
+            [field] = FieldCommand.Examples,
+            [shot] = ShotCommand.Examples,
+            [log] = LogCommand.Examples,
             [check] = CheckCommand.Examples,
             [create] = NewCommand.Examples,
         };

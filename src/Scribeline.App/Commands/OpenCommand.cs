@@ -14,6 +14,7 @@ internal sealed class OpenCommand
         """
         scribeline open examples/night-heron
         scribeline open examples/night-heron --port 4480 --show
+        scribeline open examples/night-heron --field
         scribeline open                         the start page, for this folder
         """;
 
@@ -32,6 +33,13 @@ internal sealed class OpenCommand
         DefaultValueFactory = _ => 0,
     };
 
+    private readonly Option<string?> field = new("--field")
+    {
+        Description = "Also let phones of the local network read along and tick, each with a code of its own, at this address of this machine; its first local one if left out.",
+        HelpName = "ADDRESS",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
+
     private readonly Option<bool> show = new("--show") { Description = "Also show it in the browser." };
 
     public OpenCommand(Screen screen)
@@ -46,45 +54,65 @@ internal sealed class OpenCommand
             "open",
             "Opens the workbench in a browser: plan, build and check on screen. Answers on this machine alone, until Ctrl-C.")
         {
-            file, port, show,
+            file, port, field, show,
         };
-        Command.SetAction((parsed, cancel) => Run(parsed.GetValue(file), parsed.GetValue(port), parsed.GetValue(show), cancel));
+        Command.SetAction((parsed, cancel) => Run(
+            new(parsed.GetValue(file), parsed.GetValue(port), parsed.GetValue(show), parsed.GetResult(field) is { Implicit: false }, parsed.GetValue(field)), cancel));
     }
 
     public Command Command { get; }
 
-    private async Task<int> Run(string? path, int port, bool show, CancellationToken cancel)
+    private sealed record Typed(string? Path, int Port, bool Show, bool Field, string? Address);
+
+    private async Task<int> Run(Typed typed, CancellationToken cancel)
     {
-        using var shelf = new DocumentShelf(new(FolderOf(path), RecentDesigns.UsualFile, ExamplesFolder()));
-        var page = "";
-        if (path is not null)
+        using var shelf = new DocumentShelf(new(FolderOf(typed.Path), RecentDesigns.UsualFile, ExamplesFolder()));
+        DesignDocument? opened = null;
+        if (typed.Path is not null)
         {
-            var (document, problems) = shelf.Open(path);
-            if (document is null)
+            (opened, var problems) = shelf.Open(typed.Path);
+            if (opened is null)
             {
-                new ProblemPage(screen.Error, path).Write(problems);
+                new ProblemPage(screen.Error, typed.Path).Write(problems);
                 return ExitCode.Input;
             }
-
-            page = $"{document.Id}/desk";
         }
 
+        var page = opened is null ? "" : $"{opened.Id}/{(typed.Field ? "field" : "desk")}";
+        var (near, refused) = typed.Field ? PhoneAddress.Of(typed.Address, opened is not null) : (null, null);
+        if (refused is not null)
+        {
+            await screen.Error.WriteLineAsync(refused).ConfigureAwait(false);
+            return ExitCode.Input;
+        }
+
+        var gate = new PhoneGate(TimeProvider.System);
         try
         {
-            await using var server = await WorkbenchServer.Start(shelf, port, cancel).ConfigureAwait(false);
+            await using var server = await WorkbenchServer.Start(shelf, typed.Port, gate, cancel).ConfigureAwait(false);
+            await using var phones = near is null ? null : await PhoneServer.Start(opened!, gate, near, cancel: cancel).ConfigureAwait(false);
             var address = new Uri(server.Address, page).ToString();
             await screen.Output.WriteLineAsync($"The workbench is at {address}").ConfigureAwait(false);
-            await screen.Output.WriteLineAsync("It answers on this machine alone. Ctrl-C ends it.").ConfigureAwait(false);
+            await screen.Output.WriteLineAsync(near is null ? "It answers on this machine alone. Ctrl-C ends it." : "It answers on this machine alone; phones get a page of their own. Ctrl-C ends both.").ConfigureAwait(false);
+            if (gate.Invitation is { } invitation) await Invite(invitation).ConfigureAwait(false);
             await screen.Output.FlushAsync(cancel).ConfigureAwait(false);
-            if (show) Process.Start(new ProcessStartInfo(address) { UseShellExecute = true })?.Dispose();
+            if (typed.Show) Process.Start(new ProcessStartInfo(address) { UseShellExecute = true })?.Dispose();
             await Task.Delay(Timeout.Infinite, cancel).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
             return ExitCode.Good;
         }
-        catch (IOException) when (port != 0)
+        catch (IOException) when (typed.Port != 0)
         {
-            await screen.Error.WriteLineAsync($"Port {port} is taken. Type another, or leave --port out.").ConfigureAwait(false);
+            await screen.Error.WriteLineAsync($"Port {typed.Port} is taken. Type another, or leave --port out.").ConfigureAwait(false);
             return ExitCode.Input;
         }
+    }
+
+    // The picture needs dark on light, which only a terminal with colour can be told.
+    private async Task Invite(Uri invitation)
+    {
+        await screen.Output.WriteLineAsync($"One phone may join, once, within {PhoneGate.Good.TotalMinutes:0} minutes, at {invitation}").ConfigureAwait(false);
+        if (!screen.Colour) return;
+        foreach (var line in QrPicture.Of(invitation.ToString()).Lines) await screen.Output.WriteLineAsync($"\u001b[97;40m{line}\u001b[0m").ConfigureAwait(false);
     }
 
     // New designs go beside the opened one, where files it shares with others are.

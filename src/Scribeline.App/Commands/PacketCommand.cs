@@ -46,7 +46,8 @@ internal sealed class PacketCommand
         IReadOnlyList<Answer> answers;
         using (var progress = screen.Progress())
         {
-            answers = Enquiry.Ask(Questionnaire.All, study, studies.Case, cases, share => progress.Show(share), cancel);
+            var asked = Questionnaire.All.Where(q => q.Place != Place.Log || study.Recorded is not null).ToArray();
+            answers = Enquiry.Ask(asked, study, studies.Case, cases, share => progress.Show(share), cancel);
         }
 
         var path = parsed.GetValue(to) ?? $"{NewCommand.FolderName(study.Rocket.Name)}-packet.pdf";
@@ -54,7 +55,7 @@ internal sealed class PacketCommand
         var content = Packet.Pdf(packet);
         if (!OutputFile.Write(screen, path, content)) return ExitCode.Input;
         Write(packet, path, content.Length);
-        return answers.Max(a => a.Verdict) >= Verdict.Open ? ExitCode.NotReady : ExitCode.Good;
+        return answers.Where(a => a.Question.Place != Place.Log).Max(a => a.Verdict) >= Verdict.Open ? ExitCode.NotReady : ExitCode.Good;
     }
 
     private void Write(PacketContents packet, string path, int bytes)
@@ -63,7 +64,7 @@ internal sealed class PacketCommand
         page.Paragraph(packet.Facts.Design, style: Page.Bold);
         foreach (var answer in packet.Answers)
         {
-            var headline = answer.Findings.Count > 0 ? $": {Shown.Text(answer.Findings[0].Value, answer.Findings[0].Unit, packet.Inch)} {answer.Findings[0].Name}" : "";
+            var headline = answer.Governing is { } first ? $": {Shown.Text(first.Value, first.Unit, packet.Inch)} {first.Name}" : "";
             page.Paragraph($"{answer.Question.Text}{headline}", hanging: $"{VerdictMark.Of(answer.Verdict),-8}");
         }
 

@@ -17,11 +17,17 @@ public sealed record AnswerSheet(int Version, Study? Study, IReadOnlyList<Answer
     /// <summary>Ids of questions whose answer is still that of an older version, or not there yet.</summary>
     public IReadOnlySet<string> Waiting { get; init; } = new HashSet<string>();
 
+    /// <summary>Whether a newer version is being answered for so long that a reader should know.</summary>
+    public bool IsLate { get; init; }
+
     /// <summary>Before anything was asked.</summary>
     public static AnswerSheet Nothing { get; } = new(-1, null, [], 0, null);
 
     /// <summary>Whether every question of this version is answered.</summary>
     public bool IsWhole => Version >= 0 && Waiting.Count == 0;
+
+    /// <summary>What stops, is open or needs watching before the flight, gravest first: as many as the counts of verdicts tell of.</summary>
+    public IEnumerable<Answer> Grave => Answers.Where(a => a.Verdict != Verdict.Clear && !a.AwaitsFlight).OrderByDescending(a => a.Verdict);
 
     /// <summary>The answer to a question; null where there is none.</summary>
     public Answer? Of(string id) => Answers.FirstOrDefault(a => a.Question.Id == id);

@@ -59,7 +59,16 @@ public sealed partial class DesignDocument
         return problems;
     }
 
-    private RocketDesign AsBuilt(RocketDesign design) => MeasuredRecords.AddTo(design, Measured).Design;
+    // Another program, such as the terminal, may tick steps off, confirm, note shots and keep what was measured.
+    private bool LookIntoLogbook()
+    {
+        if (!journal.IsWrittenByOthers()) return false;
+        (measured, shots, drawn) = (null, null, (-1, null));
+        Ask();
+        return true;
+    }
+
+    private RocketDesign AsBuilt(RocketDesign design) => ShotRecords.AddTo(MeasuredRecords.AddTo(design, Measured).Design, Shots);
 
     private ValueList<Problem> Enter(Study study, DateTimeOffset now, Action<BuildEntries, Logbook, List<Problem>> what)
     {

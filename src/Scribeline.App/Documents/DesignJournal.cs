@@ -1,6 +1,7 @@
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Shop;
 using Scribeline.Store.Logbooks;
+using Scribeline.Store.Logs;
 
 namespace Scribeline.App.Documents;
 
@@ -13,13 +14,16 @@ internal sealed class DesignJournal : IDisposable
     private readonly Lock gate = new();
     private readonly string path;
     private Logbook? logbook;
-    private (string Text, string Basis)? waiting;
+    private (string Text, string Basis, IReadOnlyList<(string File, string Text, string Basis)> Files)? waiting;
     private Task work = Task.CompletedTask;
+    private long? seen;
+    private bool keptFiles;
 
     public DesignJournal(string path)
     {
         this.path = path;
-        if (File.Exists(Path.Combine(Path.GetDirectoryName(path)!, Logbook.FileName))) Open();
+        if (IsBegun) Open();
+        seen = logbook?.ByOthers;
     }
 
     /// <summary>Why nothing can be kept; null where it can.</summary>
@@ -37,6 +41,9 @@ internal sealed class DesignJournal : IDisposable
     /// <summary>Unsaved work of an earlier sitting; null where there is none.</summary>
     public UnsavedWork? Unsaved => logbook?.Unsaved().Value;
 
+    /// <summary>Unsaved work of an earlier sitting on files that the design names.</summary>
+    public ValueList<UnsavedFile> UnsavedFiles => logbook?.UnsavedFiles().Value ?? [];
+
     /// <summary>Saved revisions, newest first.</summary>
     public ValueList<Revision> Revisions => logbook?.Revisions().Value ?? [];
 
@@ -49,6 +56,19 @@ internal sealed class DesignJournal : IDisposable
     /// <summary>What was measured; empty where there is no logbook yet.</summary>
     public Logged<ValueList<MeasuredValue>> Measured => logbook?.Measured() ?? new([]);
 
+    /// <summary>Recorded flights; none where there is no logbook yet.</summary>
+    public Logged<FlownFlights> Flights => logbook is { } book ? FlownFlights.Of(book, path) : new(FlownFlights.None);
+
+    /// <summary>Whether there is a logbook that can be read.</summary>
+    public bool HasLogbook => logbook is not null;
+
+    /// <summary>Reads from the logbook; null where there is none or it cannot be read.</summary>
+    public T? Read<T>(Func<Logbook, Logged<T>> what)
+        where T : class => logbook is { } book ? what(book).Value : null;
+
+    /// <summary>What was fired on the ground; empty where there is no logbook yet.</summary>
+    public Logged<ValueList<LoggedShot>> Shots => logbook?.Shots() ?? new([]);
+
     /// <summary>Writes into the logbook, which is begun where there is none.</summary>
     /// <returns>Why it cannot be written; empty where it was.</returns>
     public ValueList<Problem> Enter(Action<Logbook, List<Problem>> what)
@@ -60,22 +80,42 @@ internal sealed class DesignJournal : IDisposable
         return problems.ToValueList();
     }
 
-    /// <summary>Keeps the text on the screen; returns at once. Of several waiting only the newest is written.</summary>
-    public void Keep(string text, string saved)
+    /// <summary>Whether another program has written into the logbook, or begun it, since this was asked last.</summary>
+    public bool IsWrittenByOthers()
+    {
+        if (logbook is null && IsBegun) Open();
+        if (logbook?.ByOthers is not { } now || now == seen) return false;
+        seen = now;
+        return true;
+    }
+
+    /// <summary>Keeps the texts on the screen; returns at once. Of several waiting only the newest is written.</summary>
+    /// <param name="text">The design's own.</param>
+    /// <param name="saved">What its file holds.</param>
+    /// <param name="files">Name, text and saved text of the files it names that were changed.</param>
+    public void Keep(string text, string saved, IReadOnlyList<(string File, string Text, string Basis)> files)
     {
         lock (gate)
         {
             var idle = waiting is null;
-            waiting = (text, saved);
+            waiting = (text, saved, files);
             if (idle) work = work.ContinueWith(_ => Write(), CancellationToken.None, TaskContinuationOptions.None, TaskScheduler.Default);
         }
     }
 
     /// <summary>Keeps a revision, and drops unsaved work.</summary>
-    public void Save(string text) => Do(book => book.Save(text, "", DateTimeOffset.UtcNow).Problem);
+    public void Save(string text)
+    {
+        Do(book => book.Save(text, "", DateTimeOffset.UtcNow).Problem);
+        KeepFiles([]);
+    }
 
     /// <summary>Drops unsaved work.</summary>
-    public void Drop() => Do(book => book.Drop().Problem);
+    public void Drop()
+    {
+        Do(book => book.Drop().Problem);
+        KeepFiles([]);
+    }
 
     public void Dispose()
     {
@@ -83,13 +123,23 @@ internal sealed class DesignJournal : IDisposable
         logbook?.Dispose();
     }
 
+    private bool IsBegun => File.Exists(Path.Combine(Path.GetDirectoryName(path)!, Logbook.FileName));
+
     private void Write()
     {
-        (string Text, string Basis)? next;
+        (string Text, string Basis, IReadOnlyList<(string File, string Text, string Basis)> Files)? next;
         lock (gate) (next, waiting) = (waiting, null);
         if (next is not { } now) return;
-        if (now.Text == now.Basis) Drop();
+        KeepFiles(now.Files);
+        if (now.Text == now.Basis) Do(book => book.Drop().Problem);
         else Do(book => book.Keep(now.Text, Logbook.HashOf(now.Basis), DateTimeOffset.UtcNow).Problem);
+    }
+
+    private void KeepFiles(IReadOnlyList<(string File, string Text, string Basis)> files)
+    {
+        if (files.Count + (keptFiles ? 1 : 0) == 0) return;
+        keptFiles = files.Count > 0;
+        Do(book => book.KeepFiles(files.Select(f => (f.File, f.Text, Logbook.HashOf(f.Basis))), DateTimeOffset.UtcNow).Problem);
     }
 
     private void Do(Func<Logbook, Problem?> what)
@@ -103,8 +153,11 @@ internal sealed class DesignJournal : IDisposable
         lock (gate)
         {
             if (logbook is not null) return;
+            var others = IsBegun;
             var opened = Logbook.Open(path);
             (logbook, Problem) = (opened.Value, opened.Problem);
+            keptFiles = UnsavedFiles.Count > 0;
+            if (!others) seen = logbook?.ByOthers;
         }
     }
 }

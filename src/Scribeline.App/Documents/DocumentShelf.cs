@@ -109,7 +109,9 @@ internal sealed class DocumentShelf : IDisposable
 
     public void Dispose()
     {
-        look.Dispose();
+        // A look that is under way ends first: what it looks into is closed next.
+        using ManualResetEvent ended = new(false);
+        if (look.Dispose(ended)) ended.WaitOne();
         foreach (var document in open.Values) document.Dispose();
     }
 

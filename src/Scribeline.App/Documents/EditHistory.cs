@@ -1,13 +1,16 @@
 namespace Scribeline.App.Documents;
 
-/// <summary>Everything that was done to a text: to undo and redo without end, and to fit in a change made to an earlier version.</summary>
+/// <summary>
+/// Everything that was done to the texts of a design, its own and those of the files it names: to undo and redo without end, and to fit in a
+/// change made to an earlier version.
+/// </summary>
 internal sealed class EditHistory
 {
-    private readonly List<TextEdit> happened = [];
+    private readonly List<FileEdit> happened = [];
     private readonly Stack<Step> done = new();
-    private readonly Stack<TextEdit> undone = new();
+    private readonly Stack<Step> undone = new();
 
-    /// <summary>Number of changes so far, undoing included; the number of the text's version.</summary>
+    /// <summary>Number of changes so far, undoing included; the number of the texts' version.</summary>
     public int Version => happened.Count;
 
     /// <summary>Whether there is something to undo.</summary>
@@ -20,53 +23,73 @@ internal sealed class EditHistory
     /// <param name="edit">What changed.</param>
     /// <param name="before">The text before it.</param>
     /// <param name="key">What belongs together; null keeps it apart.</param>
-    public void Did(TextEdit edit, string before, string? key)
+    /// <param name="file">The file; empty for the design's own.</param>
+    public void Did(TextEdit edit, string before, string? key, string file = "")
     {
         if (edit.IsNothing) return;
-        happened.Add(edit);
+        happened.Add(new(file, edit));
         undone.Clear();
-        if (key is not null && done.TryPeek(out var last) && last.Key == key)
+        if (key is not null && done.TryPeek(out var last) && last.Key == key && last.Edits is [var one] && one.File == file)
         {
             done.Pop();
-            edit = TextEdit.Between(last.Edit.Inverse.In(before), edit.In(before));
+            edit = TextEdit.Between(one.Edit.Inverse().In(before), edit.In(before));
             if (edit.IsNothing) return;
         }
 
-        done.Push(new(edit, key));
+        done.Push(new([new(file, edit)], key));
     }
 
-    /// <summary>The text without the last change.</summary>
-    public string Undo(string text)
+    /// <summary>Notes changes of several files, which are undone together.</summary>
+    public void Did(IEnumerable<FileEdit> edits)
     {
-        if (!done.TryPop(out var last)) return text;
-        undone.Push(last.Edit);
-        happened.Add(last.Edit.Inverse);
-        return last.Edit.Inverse.In(text);
+        List<FileEdit> all = [.. edits.Where(e => !e.Edit.IsNothing)];
+        if (all.Count == 0) return;
+        happened.AddRange(all);
+        undone.Clear();
+        done.Push(new(all, null));
     }
 
-    /// <summary>The text with the change that was undone last.</summary>
-    public string Redo(string text)
+    /// <summary>Takes the last change back: what must be done for it, in order.</summary>
+    public IReadOnlyList<FileEdit> Undo()
     {
-        if (!undone.TryPop(out var edit)) return text;
-        done.Push(new(edit, null));
-        happened.Add(edit);
-        return edit.In(text);
+        if (!done.TryPop(out var last)) return [];
+        undone.Push(last);
+        List<FileEdit> back = [.. last.Edits.Reverse().Select(e => new FileEdit(e.File, e.Edit.Inverse()))];
+        happened.AddRange(back);
+        return back;
+    }
+
+    /// <summary>Does the change again that was undone last: what must be done for it, in order.</summary>
+    public IReadOnlyList<FileEdit> Redo()
+    {
+        if (!undone.TryPop(out var step)) return [];
+        done.Push(step with { Key = null });
+        happened.AddRange(step.Edits);
+        return step.Edits;
     }
 
     /// <summary>A change made to an earlier version as it must be made now; null where what happened since touches the same letters.</summary>
-    public TextEdit? Fit(TextEdit edit, int version)
+    public TextEdit? Fit(TextEdit edit, int version, string file = "")
     {
         TextEdit? now = edit;
-        for (var i = version; i < happened.Count && now is not null; i++) now = now.After(happened[i]);
+        for (var i = version; i < happened.Count && now is not null; i++)
+        {
+            if (happened[i].File == file) now = now.After(happened[i].Edit);
+        }
+
         return now;
     }
 
     /// <summary>The text of an earlier version.</summary>
-    public string TextOf(int version, string now)
+    public string TextOf(int version, string now, string file = "")
     {
-        for (var i = happened.Count - 1; i >= version; i--) now = happened[i].Inverse.In(now);
+        for (var i = happened.Count - 1; i >= version; i--)
+        {
+            if (happened[i].File == file) now = happened[i].Edit.Inverse().In(now);
+        }
+
         return now;
     }
 
-    private sealed record Step(TextEdit Edit, string? Key);
+    private sealed record Step(IReadOnlyList<FileEdit> Edits, string? Key);
 }

@@ -1,3 +1,5 @@
+using Scribeline.Store;
+
 namespace Scribeline.App.Documents;
 
 /// <summary>Files that a design may name: those in its folder and in the folders beside it.</summary>
@@ -10,7 +12,7 @@ internal static class NearFiles
     {
         ["motor"] = "thrust:",
         ["site"] = "latitude:",
-        ["weather"] = "wind:",
+        ["weather"] = "wind",
     };
 
     /// <summary>Names of the files for a key, as they are typed; empty where the key takes no file.</summary>
@@ -28,6 +30,23 @@ internal static class NearFiles
             return [];
         }
     }
+
+    /// <summary>The folders of other designs nearby that name a file too.</summary>
+    public static IReadOnlyList<string> DesignsNaming(string file, string designFile)
+    {
+        if (Path.GetDirectoryName(Path.GetDirectoryName(designFile)) is not { } parent) return [];
+        try
+        {
+            return [.. Directory.EnumerateDirectories(parent).Take(Most).Select(f => Path.Combine(f, "rocket.yaml")).Where(f => f != designFile && File.Exists(f) && Names(f, file))
+                .Select(f => Path.GetFileName(Path.GetDirectoryName(f)!)).Order(StringComparer.Ordinal)];
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+
+    private static bool Names(string design, string file) => DesignFile.Read(design).Named.Any(n => n.Path == file);
 
     private static bool Holds(string file, string sign) => new FileInfo(file).Length < 100_000 && File.ReadLines(file).Any(l => l.StartsWith(sign, StringComparison.Ordinal));
 }

@@ -10,7 +10,7 @@ internal sealed record TextEdit(int At, string Removed, string Added)
     public bool IsNothing => Removed == Added;
 
     /// <summary>The change that takes this one back.</summary>
-    public TextEdit Inverse => new(At, Added, Removed);
+    public TextEdit Inverse() => new(At, Added, Removed);
 
     private int End => At + Removed.Length;
 

@@ -10,9 +10,11 @@ internal static class Assets
 
     private static readonly Dictionary<string, Asset> All = Read();
 
-    /// <summary>Serves every asset by its name; nothing else can be named.</summary>
-    public static void MapAssets(this IEndpointRouteBuilder app) => app.MapGet("/assets/{name}", (string name) =>
-        All.TryGetValue(name, out var asset)
+    /// <summary>Serves assets by their names; nothing else can be named.</summary>
+    /// <param name="app">Where.</param>
+    /// <param name="served">Their names; null for every one.</param>
+    public static void MapAssets(this IEndpointRouteBuilder app, IReadOnlyCollection<string>? served = null) => app.MapGet("/assets/{name}", (string name) =>
+        served?.Contains(name) != false && All.TryGetValue(name, out var asset)
             ? Results.Bytes(asset.Content, asset.Type, entityTag: new EntityTagHeaderValue($"\"{asset.Mark}\""))
             : Results.NotFound());
 

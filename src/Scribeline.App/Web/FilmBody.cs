@@ -70,7 +70,7 @@ internal sealed record FilmBody(
         FlightPhase.OnRail => "on the rail",
         FlightPhase.Pivoting => "leaving the rail",
         FlightPhase.Boost => "motor burning",
-        FlightPhase.Coast => sample.VerticalSpeed >= 0 ? "coasting up" : "whole, over the top",
+        FlightPhase.Coast => sample.VerticalSpeed >= 0 ? "coasting up" : "falling whole",
         FlightPhase.Dive => "falling whole, nose first",
         _ => UnderCanopies(flight, first, last, sample.Time),
     };

@@ -38,13 +38,15 @@ internal sealed record FlightFilm(
     private const double Fine = 0.1;
     private const int MostSteps = 3000;
 
-    /// <summary>The film of the flight as planned.</summary>
+    /// <summary>The film of the flight of a rocket as planned, or of one that has failed.</summary>
     /// <param name="study">One with a day: nothing missing.</param>
     /// <param name="inch">Whether inch and pound units are shown.</param>
-    public static FlightFilm Of(Study study, bool inch)
+    /// <param name="differences">In what it differs from the flight as planned.</param>
+    public static FlightFilm Of(Study study, bool inch, IReadOnlyList<FlightDifference>? differences = null)
     {
         var flight = study.Flight;
-        var times = Moments(flight);
+        differences ??= [];
+        var times = Moments(flight, differences);
         var samples = flight.Bodies.Select(b => times.Where(t => t >= b.Start && t <= b.End).Select(t => flight.At(t, b.Index)).ToList()).ToList();
         var farthest = samples.SelectMany(s => s).MaxBy(s => Math.Pow(s.Position.X, 2) + Math.Pow(s.Position.Y, 2))!.Position;
         var bearing = (Math.Atan2(farthest.X, farthest.Y) + (2 * Math.PI)) % (2 * Math.PI);
@@ -60,17 +62,26 @@ internal sealed record FlightFilm(
             Looks(study),
             Parting(study),
             [.. flight.Openings.Select(o => FilmCanopy.Of(study, o))],
-            [.. flight.Events.Select(e => new FilmEvent(times.IndexOf(e.Time), e.Name))]);
+            [.. Told(flight, differences, times, inch)]);
     }
 
     /// <summary>As JSON.</summary>
     public string Text() => JsonText.Of(this);
 
-    private static List<double> Moments(FlightResult flight)
+    // What does not happen, and what follows from a failure, stands among what happens.
+    private static IEnumerable<FilmEvent> Told(FlightResult flight, IReadOnlyList<FlightDifference> differences, List<double> times, bool inch)
+    {
+        var marked = differences.Where(d => d.Kind is FlightDifferenceKind.Added or FlightDifferenceKind.Moved).ToDictionary(d => d.What, StringComparer.Ordinal);
+        var happens = flight.Events.Select(e => (e.Time, Event: FilmEvent.Of(times.IndexOf(e.Time), e.Time, e.Name, marked.GetValueOrDefault(e.Name), inch)));
+        var others = differences.Where(d => d.Kind is FlightDifferenceKind.Follows or FlightDifferenceKind.Absent).Select(d => (d.Time, Event: FilmEvent.Of(times.IndexOf(Math.Min(d.Time, times[^1])), d.Time, d.What, d, inch)));
+        return happens.Concat(others).OrderBy(e => e.Time).Select(e => e.Event);
+    }
+
+    private static List<double> Moments(FlightResult flight, IReadOnlyList<FlightDifference> differences)
     {
         var step = Math.Max(Fine, flight.End / MostSteps);
         var steps = Enumerable.Range(0, (int)Math.Ceiling(flight.End / step)).Select(i => i * step);
-        return [.. steps.Concat(flight.Events.Select(e => e.Time)).Concat(flight.Bodies.SelectMany(b => new[] { b.Start, b.End })).Distinct().Order()];
+        return [.. steps.Concat(flight.Events.Select(e => e.Time)).Concat(flight.Bodies.SelectMany(b => new[] { b.Start, b.End })).Concat(differences.Select(d => d.Time).Where(t => t >= 0 && t < flight.End)).Distinct().Order()];
     }
 
     private static FilmPiece[] Looks(Study study)
@@ -151,5 +162,32 @@ internal sealed record FilmCanopy(string Name, int Piece, double Stretch, double
 
 /// <summary>What happens.</summary>
 /// <param name="Moment">Index of the moment.</param>
+/// <param name="When">In words.</param>
 /// <param name="Name">In words.</param>
-internal sealed record FilmEvent(int Moment, string Name);
+/// <param name="Differs">In what way it is not as planned: "follows", "added", "moved" or "absent"; null where it is.</param>
+/// <param name="Says">The same in words, with the time of the plan.</param>
+internal sealed record FilmEvent(int Moment, string When, string Name, string? Differs = null, string? Says = null)
+{
+    public static FilmEvent Of(int moment, double time, string name, FlightDifference? difference, bool inch) => new(
+        moment,
+        Shown.Text(time, Unit.Time, inch),
+        name,
+        difference?.Kind switch
+        {
+            FlightDifferenceKind.Follows => "follows",
+            FlightDifferenceKind.Added => "added",
+            FlightDifferenceKind.Moved => "moved",
+            FlightDifferenceKind.Absent => "absent",
+            _ => null,
+        },
+        difference is null ? null : SaysOf(difference, inch));
+
+    /// <summary>In what way something differs from the plan, in words.</summary>
+    public static string SaysOf(FlightDifference difference, bool inch) => difference.Kind switch
+    {
+        FlightDifferenceKind.Follows => "follows from the failure",
+        FlightDifferenceKind.Added => "not in the plan",
+        FlightDifferenceKind.Moved => $"planned at {Shown.Text(difference.Planned!.Value, Unit.Time, inch)}",
+        _ => "planned here, does not happen",
+    };
+}

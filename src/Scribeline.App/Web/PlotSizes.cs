@@ -12,4 +12,12 @@ internal static class PlotSizes
         "narrow" => new(dark, inch, 360, 340),
         _ => new(dark, inch),
     };
+
+    /// <summary>The same for a map, which wants to be as high as wide.</summary>
+    public static PlotStyle Map(string? room, bool dark, bool inch) => room switch
+    {
+        "wide" => new(dark, inch, 640, 640),
+        "narrow" => new(dark, inch, 360, 440),
+        _ => new(dark, inch, 900, 900),
+    };
 }

@@ -35,7 +35,7 @@ internal static class TemplateFiles
         var version = typeof(OpenedDesign).Assembly.GetName().Version!.ToString(3);
         try
         {
-            return new(study.Rocket.Name, version, document.IsChanged ? "not saved" : DesignFingerprint.Of(document.Reading.Files, document.Counted));
+            return new(study.Rocket.Name, version, document.IsChanged ? "not saved" : DesignFingerprint.Of(document.Reading.Files, document.Counted, document.Shots));
         }
         catch (Exception gone) when (gone is IOException or UnauthorizedAccessException)
         {

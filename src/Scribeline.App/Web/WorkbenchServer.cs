@@ -20,9 +20,10 @@ internal sealed class WorkbenchServer : IAsyncDisposable
     /// <summary>Starts it.</summary>
     /// <param name="shelf">The designs at hand.</param>
     /// <param name="port">0 for any that is free.</param>
+    /// <param name="phones">Lets phones in, where they are asked for; null for a gate that stays shut.</param>
     /// <param name="cancel">Ends the start.</param>
     /// <exception cref="IOException">The port is taken.</exception>
-    public static async Task<WorkbenchServer> Start(DocumentShelf shelf, int port = 0, CancellationToken cancel = default)
+    public static async Task<WorkbenchServer> Start(DocumentShelf shelf, int port = 0, PhoneGate? phones = null, CancellationToken cancel = default)
     {
         // Nothing outside the program configures it: no file, no environment, no folder it happens to be started in.
         var builder = WebApplication.CreateEmptyBuilder(new() { ContentRootPath = AppContext.BaseDirectory, ApplicationName = typeof(WorkbenchServer).Assembly.GetName().Name });
@@ -38,6 +39,7 @@ internal sealed class WorkbenchServer : IAsyncDisposable
         builder.Services.AddRouting();
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
         builder.Services.AddSingleton(shelf);
+        builder.Services.AddSingleton(phones ?? new PhoneGate(TimeProvider.System));
         builder.Services.AddScoped<ViewState>();
         builder.Services.AddRazorComponents().AddInteractiveServerComponents(circuits =>
         {
@@ -52,6 +54,7 @@ internal sealed class WorkbenchServer : IAsyncDisposable
         app.UseAntiforgery();
         app.MapAssets();
         app.MapExports();
+        app.MapMaps();
         app.MapTemplates();
         PlateBoard.MapPlates(app);
         app.MapRazorComponents<Root>().AddInteractiveServerRenderMode(server =>

@@ -31,6 +31,26 @@
     button.click();
   });
 
+  // Escape closes what was opened last around the place one is at, and goes back to what opened it.
+  const close = (from) => {
+    const sheet = document.querySelector("details.more[open]");
+    if (sheet) { sheet.open = false; sheet.querySelector("summary").focus(); return true; }
+    for (let around = from.closest?.("[data-closed-by]"); around; around = around.parentElement?.closest("[data-closed-by]")) {
+      const opener = document.getElementById(around.dataset.closedBy);
+      if (!opener?.offsetParent) continue;
+      opener.click();
+      opener.focus();
+      return true;
+    }
+    return false;
+  };
+  document.addEventListener("keydown", (event) => {
+    if (event.key === "Escape" && !event.defaultPrevented && close(event.target)) event.preventDefault();
+  });
+  document.addEventListener("pointerdown", (event) => {
+    document.querySelectorAll("details.more[open]").forEach((sheet) => { if (!sheet.contains(event.target)) sheet.open = false; });
+  });
+
   const show = () => {
     const ground = document.documentElement.dataset.ground ?? "";
     document.querySelectorAll("input[data-ground]").forEach((choice) => { choice.checked = choice.value === ground; });
@@ -46,11 +66,22 @@
   window.scribeline = {
     live() { document.documentElement.dataset.live = ""; show(); },
     focus(id) { document.getElementById(id)?.focus({ preventScroll: false }); },
-    caret(id, value, at) {
+    middle(id) {
+      const view = document.getElementById(id);
+      if (!view) return;
+      if (view.kept === undefined) {
+        view.kept = 0.5;
+        view.addEventListener("scroll", () => { view.kept = (view.scrollTop + view.clientHeight / 2) / view.scrollHeight; });
+      }
+      view.scrollTo({ left: (view.scrollWidth - view.clientWidth) / 2, top: view.kept * view.scrollHeight - view.clientHeight / 2 });
+    },
+    caret(id, value, at, version, number) {
       const text = document.getElementById(id);
       if (!text) return;
-      if (text.value !== value) text.value = value;
       text.focus();
+      if ((text.number ?? 0) !== number) return;
+      text.version = version;
+      if (text.value !== value) text.value = value;
       text.setSelectionRange(at, at);
     },
     push(id, value, version, number) {

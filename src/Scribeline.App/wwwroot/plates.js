@@ -4,14 +4,7 @@
 (() => {
   Blazor.registerCustomEventType("placed", { createEventArgs: (event) => event.detail });
 
-  const drawing = "http://www.w3.org/2000/svg";
-  const make = (name, kind, parent, set = {}) => {
-    const made = document.createElementNS(drawing, name);
-    if (kind) made.setAttribute("class", kind);
-    for (const [key, value] of Object.entries(set)) made.setAttribute(key, value);
-    parent?.append(made);
-    return made;
-  };
+  const make = svgElement;
 
   class PlateLayout extends HTMLElement {
     static observedAttributes = ["data-src"];

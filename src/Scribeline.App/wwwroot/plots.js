@@ -2,13 +2,7 @@
 "use strict";
 (() => {
   const Narrow = 480;
-  const drawing = "http://www.w3.org/2000/svg";
-  const make = (name, kind, parent) => {
-    const made = document.createElementNS(drawing, name);
-    made.setAttribute("class", kind);
-    parent.append(made);
-    return made;
-  };
+  const make = svgElement;
   const nearest = (sorted, value) => {
     let low = 0, high = sorted.length - 1;
     while (low < high) {
@@ -128,7 +122,7 @@
       const said = [`${told.across[at]}`, ...values].join(" · ") + (told.marks[at] ? ` · ${told.marks[at]}` : "");
       pad.setAttribute("aria-valuenow", String(at));
       pad.setAttribute("aria-valuetext", said);
-      words.textContent = this.#at === null ? "Point at the plot, or use the arrow keys on it, to read values." : said;
+      words.textContent = this.#at === null ? "Touch the plot or point at it, or use the arrow keys on it, to read values." : said;
     }
 
     #clockX(xOf) {

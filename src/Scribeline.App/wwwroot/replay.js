@@ -3,14 +3,7 @@
 (() => {
   const Room = { left: 64, right: 44, top: 64, bottom: 44, width: 600, height: 460, least: 200 };
   const Rocket = 62, Stout = 2.2, Canopy = 24;
-  const drawing = "http://www.w3.org/2000/svg";
-  const make = (name, kind, parent, set = {}) => {
-    const made = document.createElementNS(drawing, name);
-    if (kind) made.setAttribute("class", kind);
-    for (const [key, value] of Object.entries(set)) made.setAttribute(key, value);
-    parent?.append(made);
-    return made;
-  };
+  const make = svgElement;
   const element = (name, kind, parent, words) => {
     const made = document.createElement(name);
     if (kind) made.className = kind;
@@ -57,12 +50,15 @@
         choice.value = value;
       }
       pace.value = "5";
-      const slider = element("input", "replay-slider", bar);
+      const line = element("div", "replay-line", bar);
+      const marks = make("svg", "replay-marks", line);
+      marks.setAttribute("aria-hidden", "true");
+      const slider = element("input", "replay-slider", line);
       Object.assign(slider, { type: "range", min: "0", step: "any", value: "0" });
       slider.setAttribute("aria-label", "Time of the flight");
       const said = element("p", "sr", this);
       said.setAttribute("aria-live", "polite");
-      this.#parts = { svg, state, events, play, back, on, pace, slider, said, scene: null };
+      this.#parts = { svg, marks, state, events, play, back, on, pace, slider, said, scene: null };
       slider.addEventListener("input", () => { this.#pause(); this.#to(Number(slider.value)); });
       slider.addEventListener("keydown", (event) => this.#key(event));
       play.addEventListener("click", () => (this.#playing ? this.#pause() : this.#play()));
@@ -81,6 +77,7 @@
       this.#parts.slider.max = String(this.#end);
       this.#scene();
       this.#list();
+      this.#mark();
       this.#to(this.#time);
     }
 
@@ -177,7 +174,7 @@
     #words() {
       const bodies = this.#alive().map((b) => { const { i } = this.#at(b); return `${b.name}: ${b.height[i]}, ${b.speed[i]}, ${this.#does(b, i)}`; });
       const event = this.#film.events[this.#now()];
-      return [this.#clock(), ...bodies, event ? `just now: ${event.name}` : ""].filter(Boolean).join("; ");
+      return [this.#clock(), ...bodies, event ? `just now: ${event.name}${event.says ? `, ${event.says}` : ""}` : ""].filter(Boolean).join("; ");
     }
 
     #clock() { return this.#film.clock[this.#nearest]; }
@@ -218,9 +215,22 @@
       for (const event of this.#film.events) {
         const button = element("button", "link", element("li", "", events));
         button.type = "button";
-        element("span", "replay-when", button, this.#film.clock[event.moment]);
-        element("span", "", button, ` ${event.name}`);
+        element("span", "replay-when", button, event.when);
+        const what = element("span", event.differs ? `differs ${event.differs}` : "", button, ` ${event.name}`);
+        if (event.says) element("span", "replay-differs", what, ` ${event.says}`);
         button.addEventListener("click", () => { this.#pause(); this.#to(this.#when(event)); });
+      }
+    }
+
+    // Everything that happens along the slider; what is not as planned stands taller, what does not happen is crossed out.
+    #mark() {
+      const { marks } = this.#parts, film = this.#film;
+      marks.replaceChildren();
+      for (const event of film.events) {
+        const at = make("svg", "", marks, { x: `${(this.#when(event) / this.#end * 100).toFixed(2)}%`, overflow: "visible" });
+        if (event.differs === "absent") make("path", "replay-absent", at, { d: "M-4 3 L4 11 M4 3 L-4 11" });
+        else if (event.differs) make("path", "replay-otherwise", at, { d: "M0 0 V14" });
+        else make("path", "replay-as", at, { d: "M0 7 V14" });
       }
     }
 

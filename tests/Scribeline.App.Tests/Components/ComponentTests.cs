@@ -1,5 +1,6 @@
 using System.Globalization;
 using Bunit;
+using Microsoft.AspNetCore.Components;
 using Scribeline.App.Components;
 using Scribeline.App.Components.Rocket;
 using Scribeline.App.Terminal;
@@ -86,6 +87,16 @@ public sealed class ComponentTests : IDisposable
         var placed = RocketWord.Spread(words, RocketScale.Height);
         Assert.All(placed.Zip(placed.Skip(1)), pair => Assert.True(pair.Second.Y - pair.First.Y >= (pair.First.More.Length > 0 ? 34 : 20)));
         Assert.All(placed, w => Assert.InRange(w.Y, 0, RocketScale.Height));
+    }
+
+    // A component told of something by a plain delegate is not drawn again when it changes by it.
+    [Fact]
+    public void Components_tell_each_other_by_event_callbacks()
+    {
+        var parameters = typeof(ThrustPoints).Assembly.GetTypes().Where(typeof(IComponent).IsAssignableFrom)
+            .SelectMany(t => t.GetProperties()).Where(p => p.IsDefined(typeof(ParameterAttribute), inherit: true)).ToList();
+        Assert.True(parameters.Count > 50, $"only {parameters.Count} parameters were found");
+        Assert.DoesNotContain(parameters, p => typeof(Delegate).IsAssignableFrom(p.PropertyType) && p.PropertyType.Name.Split('`')[0] != nameof(RenderFragment));
     }
 
     public void Dispose() => page.Dispose();

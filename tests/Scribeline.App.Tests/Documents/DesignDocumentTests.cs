@@ -1,4 +1,5 @@
 using Scribeline.App.Documents;
+using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Questions;
 
 namespace Scribeline.App.Tests.Documents;
@@ -86,9 +87,9 @@ public sealed class DesignDocumentTests : IDisposable
     {
         var (text, version) = (document.Reading.Text, document.Version);
         Assert.Null(document.Change("name", "Other"));
-        Assert.True(document.Type(text.Replace("length: 12 in", "length: 13 in", StringComparison.Ordinal), version));
+        Assert.True(document.Type(text.Replace("length: 16 in", "length: 17 in", StringComparison.Ordinal), version));
         Assert.Contains("name: Other", document.Reading.Text, StringComparison.Ordinal);
-        Assert.Contains("length: 13 in", document.Reading.Text, StringComparison.Ordinal);
+        Assert.Contains("length: 17 in", document.Reading.Text, StringComparison.Ordinal);
         Assert.False(document.Type(text.Replace("name: Grey Wagtail", "name: Mine", StringComparison.Ordinal), version));
         Assert.Contains("name: Other", document.Reading.Text, StringComparison.Ordinal);
     }
@@ -132,6 +133,27 @@ public sealed class DesignDocumentTests : IDisposable
         document.KeepMine();
         Assert.Null(document.Save());
         Assert.Contains("Mine", System.IO.File.ReadAllText(File), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_shelf_closes_only_once_its_look_at_the_files_has_ended()
+    {
+        var (reached, ended) = (new ManualResetEventSlim(), false);
+        var shelf = new DocumentShelf(new(scratch.Path, null, null) { LookEvery = TimeSpan.FromMilliseconds(5), Cases = 0 });
+        var looked = shelf.Open(File).Document!;
+        await looked.Settled;
+
+        // Nothing can be asked of it, so that only the look tells of the change.
+        looked.Changed += () =>
+        {
+            reached.Set();
+            Thread.Sleep(100);
+            ended = true;
+        };
+        System.IO.File.WriteAllText(File, "name: [");
+        Assert.True(reached.Wait(TimeSpan.FromSeconds(30), TestContext.Current.CancellationToken));
+        shelf.Dispose();
+        Assert.True(ended);
     }
 
     [Fact]
@@ -190,7 +212,11 @@ public sealed class DesignDocumentTests : IDisposable
         await drawn.Settled;
         var opened = Commands.OpenedDesign.Open(File).Studies!;
         var terminal = Enquiry.Ask(Questionnaire.All, opened.Nominal!, opened.Case, 6, cancel: Xunit.TestContext.Current.CancellationToken);
-        Assert.Equal(terminal.Select(a => (a.Question.Id, a.Verdict, a.Findings)), drawn.Answers.Answers.Select(a => (a.Question.Id, a.Verdict, a.Findings)));
+
+        // Landings go on being flown on the workbench, for as long as nobody types: the same question, more flights.
+        Assert.Equal(terminal.Where(a => !a.Question.FliesMany).Select(Told), drawn.Answers.Answers.Where(a => !a.Question.FliesMany).Select(Told));
+
+        static (string, Verdict, ValueList<Finding>) Told(Answer a) => (a.Question.Id, a.Verdict, a.Findings);
     }
 
     public void Dispose()

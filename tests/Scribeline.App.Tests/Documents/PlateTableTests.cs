@@ -1,7 +1,6 @@
 using Scribeline.App.Documents;
 using Scribeline.Engine.Questions;
 using Scribeline.Store;
-using Scribeline.Tests;
 
 namespace Scribeline.App.Tests.Documents;
 
@@ -88,7 +87,7 @@ public class PlateTableTests
         Assert.Equal(table.Groups.Single(g => g.Name == "wire hole"), moved.Single(g => g.Name == "wire hole"));
     }
 
-    private static string Where => Path.Combine(Approved.Root, "examples", "night-heron", "rocket.yaml");
+    private static string Where => Path.Combine(Run.Examples, "night-heron", "rocket.yaml");
 
     private static (string Text, PlateTable Table) Table(Func<string, string> change)
     {

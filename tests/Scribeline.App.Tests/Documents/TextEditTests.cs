@@ -11,7 +11,7 @@ public class TextEditTests
     public void The_change_between_two_texts_leads_from_one_to_the_other_and_back() => Gen.Select(Text, Text).Sample((before, after) =>
     {
         var edit = TextEdit.Between(before, after);
-        return edit.In(before) == after && edit.Inverse.In(after) == before;
+        return edit.In(before) == after && edit.Inverse().In(after) == before;
     });
 
     [Fact]
@@ -26,11 +26,24 @@ public class TextEditTests
         }
 
         var last = text;
-        while (history.CanUndo) text = history.Undo(text);
+        while (history.CanUndo) text = history.Undo().Aggregate(text, (now, step) => step.Edit.In(now));
         var back = text == first;
-        while (history.CanRedo) text = history.Redo(text);
+        while (history.CanRedo) text = history.Redo().Aggregate(text, (now, step) => step.Edit.In(now));
         return back && text == last;
     });
+
+    [Fact]
+    public void Changes_of_two_files_are_undone_in_turn_and_do_not_move_each_other()
+    {
+        EditHistory history = new();
+        history.Did(TextEdit.Between("one", "zero one"), "one", null);
+        history.Did(TextEdit.Between("two", "2"), "two", null, "b");
+        Assert.Equal("1 one", history.Fit(TextEdit.Between("zero one", "1 one"), 1)!.In("zero one"));
+        Assert.Equal("two", history.TextOf(0, "2", "b"));
+        Assert.Equal(("b", "two"), history.Undo() is [var first] ? (first.File, first.Edit.In("2")) : default);
+        Assert.Equal(("", "one"), history.Undo() is [var second] ? (second.File, second.Edit.In("zero one")) : default);
+        Assert.False(history.CanUndo);
+    }
 
     [Fact]
     public void Changes_of_two_windows_in_two_places_are_both_kept()

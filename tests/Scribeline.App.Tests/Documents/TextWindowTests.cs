@@ -39,6 +39,19 @@ public sealed class TextWindowTests : IDisposable
     }
 
     [Fact]
+    public void A_word_put_in_whole_is_there_once_whatever_is_typed_next()
+    {
+        // The answer to the letters typed first may reach the window before the word is put in, or after.
+        Assert.True(window.Type(document, "na\n", 0, 1));
+        Assert.Equal((null, 1, 1), window.Push(document));
+        document.Become("name: \n", "");
+        Assert.Equal(("name: \n", 2, 1), window.Put(document));
+        Assert.Null(window.Push(document));
+        Assert.True(window.Type(document, "name: B\n", 2, 2));
+        Assert.Equal("name: B\n", Text);
+    }
+
+    [Fact]
     public void What_another_window_changed_elsewhere_is_kept()
     {
         TextWindow other = new();

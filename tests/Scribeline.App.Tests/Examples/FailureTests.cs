@@ -318,16 +318,51 @@ public class FailureTests
         Assert.Equal(["Drogue A", "Main A"], Row(study, "Primary dead").Unburnt);
     }
 
+    // One flight, whichever question tells of it. A rocket that stays whole may settle flat at a fifth of the speed of a dive; nothing holds it so.
+    [Theory]
+    [MemberData(nameof(Example.Names), MemberType = typeof(Example))]
+    public void A_dead_altimeter_is_one_flight_in_both_questions(string example)
+    {
+        var study = Example.Nominal(example);
+        var sequence = Questionnaire.Named("sequence")!.Ask(study);
+        foreach (var name in study.Rocket.Firings.Select(f => f.Altimeter).OfType<string>().Distinct())
+        {
+            var row = study.Fail(study.Dead(name));
+            if (row.Failure.Name is { } told && study.FailureOutcomes.FirstOrDefault(o => o.Failure.Name == told) is { } listed) Assert.Same(listed, row);
+            Assert.Equal(row.Pieces.Max(p => p.Landing.DescentRate), Value(sequence, $"{name} dead: descent rate at the ground"));
+            Assert.Equal(row.Pieces.Max(p => p.Landing.DescentRate), sequence.Working.Steps.Single(s => s.Meaning == $"{name} dead: descent rate at the ground, greatest").Value);
+        }
+    }
+
+    [Fact]
+    public void Left_whole_it_is_told_to_come_down_as_a_falling_body_and_not_flat()
+    {
+        var study = Changed(d => d with { Firing = [d.Firing[0]], Charges = d.Charges.Where(c => c.Name.EndsWith('A')).ToValueList() });
+        var sequence = Questionnaire.Named("sequence")!.Ask(study);
+        Assert.Equal(2, Value(sequence, "Primary dead: joints that stay shut"));
+
+        // Without drag it would fall from its apogee at sqrt(2 g h); a slender body loses less than half of that.
+        var free = Math.Sqrt(2 * G * study.Flight.Apogee!.Height);
+        Assert.InRange(Value(sequence, "Primary dead: descent rate at the ground"), 0.5 * free, free);
+    }
+
     [Fact]
     public void A_piece_that_leaves_the_field_breaks_a_limit()
     {
+        // The outline rules where there is one; half the shortest side where there is none; nothing where the site states neither.
         var row = Row("Main joint opens at apogee");
-        var field = row.Broken.Single(f => f.Limit!.Id == "if-it-fails.field");
+        var outline = Heron.Day.Field!.Boundary;
+        Assert.Equal(row.Pieces.Min(p => outline.Inside(new(p.Landing.East, p.Landing.North))), row.Broken.Single(f => f.Limit!.Id == "if-it-fails.outline").Value);
+
+        var plain = Changed(d => d with { Site = new(null, d.Site!.Value! with { Boundary = null }) });
+        var far = Row(plain, "Main joint opens at apogee");
+        var field = far.Broken.Single(f => f.Limit!.Id == "if-it-fails.field");
         Assert.Equal(3000 * 0.3048, field.Limit!.Value, 1e-9);
-        Assert.Equal(row.Pieces.Max(p => p.Away), field.Value);
-        var unknown = Changed(d => d with { Site = new(null, d.Site!.Value! with { ShortestSide = null }) });
+        Assert.Equal(far.Pieces.Max(p => p.Away), field.Value);
+
+        var unknown = Changed(d => d with { Site = new(null, d.Site!.Value! with { Boundary = null, ShortestSide = null }) });
         Assert.True(Row(unknown, "Main joint opens at apogee").WithinLimits);
-        Assert.Contains(Ask(unknown).Notes, n => n.StartsWith("The site states no shortest side", StringComparison.Ordinal));
+        Assert.Contains(Ask(unknown).Notes, n => n.StartsWith("The site states neither outline nor shortest side", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -12,27 +12,33 @@ public class FormulaTests
     [MemberData(nameof(Example.Names), MemberType = typeof(Example))]
     public void Every_shown_formula_gives_the_shown_value(string example)
     {
-        var study = Example.Nominal(example);
+        var study = Example.Nominal(example).Flying(120, null, TestContext.Current.CancellationToken);
         var formulas = 0;
-        foreach (var question in Questionnaire.All)
-        {
-            Dictionary<string, double> known = [];
-            foreach (var step in question.Ask(study).Working.Steps)
-            {
-                if (step.Kind == StepKind.Formula)
-                {
-                    formulas++;
-                    var value = Evaluate(step.Formula, known);
-                    Assert.True(
-                        Math.Abs(value - step.Value) <= 1e-9 * Math.Max(1e-12, Math.Abs(step.Value)),
-                        $"{question.Id}: {step.Symbol} = {step.Formula} gives {value}, shown is {step.Value}");
-                }
+        foreach (var question in Questionnaire.All) formulas += Check(question.Ask(study));
+        Assert.True(formulas > 40, $"only {formulas} formulas were shown");
+    }
 
-                known[step.Symbol] = step.Value;
+    /// <summary>Evaluates every formula of an answer.</summary>
+    /// <returns>How many there were.</returns>
+    internal static int Check(Answer answer)
+    {
+        var formulas = 0;
+        Dictionary<string, double> known = [];
+        foreach (var step in answer.Working.Steps)
+        {
+            if (step.Kind == StepKind.Formula)
+            {
+                formulas++;
+                var value = Evaluate(step.Formula, known);
+                Assert.True(
+                    Math.Abs(value - step.Value) <= 1e-9 * Math.Max(1e-12, Math.Abs(step.Value)),
+                    $"{answer.Question.Id}: {step.Symbol} = {step.Formula} gives {value}, shown is {step.Value}");
             }
+
+            known[step.Symbol] = step.Value;
         }
 
-        Assert.True(formulas > 40, $"only {formulas} formulas were shown");
+        return formulas;
     }
 
     [Theory]

@@ -2,14 +2,13 @@ using Scribeline.App.Web;
 using Scribeline.Engine.Flight;
 using Scribeline.Engine.Questions;
 using Scribeline.Store;
-using Scribeline.Tests;
 
 namespace Scribeline.App.Tests.Web;
 
 /// <summary>The replay shows the flight that was computed.</summary>
 public class FlightFilmTests
 {
-    private static readonly Study Study = Studies.Of(DesignFile.Read(Path.Combine(Approved.Root, "examples", "night-heron")).Design!, 1).Nominal!;
+    private static readonly Study Study = Studies.Of(DesignFile.Read(Path.Combine(Run.Examples, "night-heron")).Design!, 1).Nominal!;
     private static readonly FlightFilm Film = FlightFilm.Of(Study, inch: false);
 
     [Fact]

@@ -12,7 +12,7 @@ public sealed class RocketScale
     public const double Height = 1000;
 
     private const double Edge = 14;
-    private const double WordsLeft = 140;
+    private const double WordsLeft = 150;
     private const double WordsRight = 176;
     private const double WidestBody = 260;
 

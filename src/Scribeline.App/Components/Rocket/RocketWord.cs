@@ -12,7 +12,10 @@ public sealed record RocketWord(string Words, string More, double At, double Fro
     /// <summary>Where they stand, down the drawing.</summary>
     public double Y { get; init; } = At;
 
-    private double Height => More.Length > 0 ? 34 : 20;
+    /// <summary>The first line as it stands beside the drawing: broken in two where it is long, and cut where it is longer still.</summary>
+    public IReadOnlyList<string> Lines { get; } = Broken(Words, Kind == "charge" ? 18 : 16);
+
+    private double Height => (Lines.Count * 19) + (More.Length > 0 ? 17 : 0) + 3;
 
     /// <summary>The words moved apart so that none covers another, each as near to what it names as can be.</summary>
     public static IReadOnlyList<RocketWord> Spread(IEnumerable<RocketWord> words, double bottom)
@@ -33,5 +36,13 @@ public sealed record RocketWord(string Words, string More, double At, double Fro
         }
 
         return placed;
+    }
+
+    private static IReadOnlyList<string> Broken(string words, int widest)
+    {
+        if (words.Length <= widest) return [words];
+        var at = words.LastIndexOf(' ', widest);
+        var (first, rest) = at > 0 ? (words[..at], words[(at + 1)..]) : (words[..widest], words[widest..]);
+        return [first, rest.Length <= widest ? rest : $"{rest[..(widest - 1)].TrimEnd()}…"];
     }
 }
