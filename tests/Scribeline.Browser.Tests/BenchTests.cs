@@ -179,9 +179,7 @@ public class BenchTests(Bench bench)
 
     private static async Task<ILocator> Unfolded(Workplace place, string question)
     {
-        await place.Page.Locator($"#q-{question} .question-text").ClickAsync();
-        var inside = place.Page.Locator($"#q-{question} .question-inside");
-        await inside.WaitForAsync();
+        var inside = await place.Turn(question);
         if (question == "plates-clear") await inside.Locator(".plate-group").First.WaitForAsync();
         return inside;
     }

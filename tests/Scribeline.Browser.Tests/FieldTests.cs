@@ -26,21 +26,20 @@ public class FieldTests(Bench bench)
         var counted = Regex.Matches(await place.Page.Locator(".field-board .verdict-count").InnerTextAsync(), @"(\d+) (stop|open|watch)").Sum(m => int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture));
         Assert.True(counted > 0);
         await Expect(place.Page.Locator(".field-verdicts li")).ToHaveCountAsync(counted);
-        await place.Page.Locator("#q-allowed .question-text").ClickAsync();
+        await place.Turn("allowed");
         await place.Page.Locator("#c-N06b input").CheckAsync();
         await Expect(place.Page.Locator("#c-N06b .build-more")).ToContainTextAsync("confirmed by a person");
         await Expect(place.Page.Locator("#c-N06c input")).ToHaveCountAsync(0);
 
-        await place.Page.Locator("#q-checklist .question-text").ClickAsync();
-        await place.Page.Locator(".day-list[open] input").First.FocusAsync();
-        await place.Page.Keyboard.PressAsync("Space");
+        await place.Turn("checklist");
+        await place.Page.Locator(".day-list[open] input").First.PressAsync("Space");
         await Expect(place.Page.Locator(".day > .strong")).ToContainTextAsync("1 of ");
         await Faultless(place.Page);
 
         // After a closed lid everything is where it was; a changed design takes the words back, and not the ticks.
         await place.Go("field");
-        await place.Page.Locator("#q-allowed .question-text").ClickAsync();
-        await place.Page.Locator("#q-checklist .question-text").ClickAsync();
+        await place.Turn("allowed");
+        await place.Turn("checklist");
         await Expect(place.Page.Locator("#c-N06b input")).ToBeCheckedAsync();
         await Expect(place.Page.Locator(".day > .strong")).ToContainTextAsync("1 of ");
         Assert.Null(place.Document.Change("parts[1].length", "21.6 in"));
@@ -71,7 +70,7 @@ public class FieldTests(Bench bench)
 
         // The laptop sees the tick at once.
         await place.Go("field");
-        await place.Page.Locator("#q-checklist .question-text").ClickAsync();
+        await place.Turn("checklist");
         await Expect(place.Page.Locator(".day > .strong")).ToContainTextAsync("1 of ");
         if (Environment.GetEnvironmentVariable("SCRIBELINE_SHOW") is { Length: > 0 } shown) await place.Page.ScreenshotAsync(new() { Path = Path.Combine(shown, "field.png"), FullPage = true });
     }

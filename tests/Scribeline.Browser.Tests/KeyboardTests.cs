@@ -33,9 +33,13 @@ public class KeyboardTests(Bench bench)
     {
         await using var place = await bench.Open(width: width, height: height);
         await place.Go(to);
-        if (to == "desk") await place.Page.ClickAsync("text=Watch the flight");
-        await place.Page.Locator($"#q-{question} .question-text").ClickAsync();
-        await place.Page.Locator($"#a-{question}").WaitForAsync();
+        if (to == "desk")
+        {
+            await place.Page.ClickAsync("text=Watch the flight");
+            await place.Page.Locator(".replay-events li").First.WaitForAsync();
+        }
+
+        await place.Turn(question);
         if (to == "desk") await place.Page.Locator("#a-stable plot-reading [role='slider']").First.WaitForAsync();
         if (question == "plates-clear") await place.Page.Locator(".plate-group").First.WaitForAsync();
         await place.Page.EvaluateAsync("() => { document.activeElement.blur(); scrollTo(0, 0); document.querySelector('.skip').focus(); }");

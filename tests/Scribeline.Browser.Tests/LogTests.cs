@@ -29,9 +29,8 @@ public class LogTests(Bench bench)
         await place.Answered();
         await Expect(place.Page.Locator("#q-what-happened .headline")).ToContainTextAsync("apogee above the pad");
 
-        await place.Page.Locator("#q-as-predicted .question-text").ClickAsync();
-        await Expect(place.Page.Locator("#a-as-predicted figure.plot")).ToHaveCountAsync(3);
-        await place.Page.Locator("#q-teaches .question-text").ClickAsync();
+        await Expect((await place.Turn("as-predicted")).Locator("figure.plot")).ToHaveCountAsync(3);
+        await place.Turn("teaches");
         var lessons = place.Page.Locator(".lessons");
         await lessons.GetByRole(AriaRole.Button, new() { Name = "Accept drag over that predicted" }).ClickAsync();
         await Expect(lessons.GetByRole(AriaRole.Status)).ToContainTextAsync("Undo takes it back");
@@ -62,7 +61,7 @@ public class LogTests(Bench bench)
         await place.Page.Keyboard.PressAsync("Enter");
         await Expect(flights).ToContainTextAsync("flight 1");
         await place.Answered();
-        foreach (var question in (string[])["what-happened", "as-predicted", "teaches"]) await place.Page.Locator($"#q-{question} .question-text").ClickAsync();
+        foreach (var question in (string[])["what-happened", "as-predicted", "teaches"]) await place.Turn(question);
         await place.Page.Locator(".lessons").WaitForAsync();
         await place.Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
         var over = await place.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");

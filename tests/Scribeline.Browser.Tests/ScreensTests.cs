@@ -26,8 +26,7 @@ public class ScreensTests(Bench bench)
         {
             await place.Go("desk");
             await place.Pick("parts[3]");
-            await place.Page.Locator("#q-stable .question-text").ClickAsync();
-            await place.Page.Locator("#a-stable").WaitForAsync();
+            await place.Turn("stable");
             await place.Page.Locator("#q-stable").ScrollIntoViewIfNeededAsync();
             await place.Page.EvaluateAsync("document.getElementById('q-stable').scrollIntoView()");
             await place.Page.WaitForLoadStateAsync(Microsoft.Playwright.LoadState.NetworkIdle);

@@ -134,7 +134,7 @@ public class WorkbenchTests(Bench bench)
         foreach (var answer in terminal.Where(a => a.Question.Place == Place.Desk && a.Findings.Count > 0))
         {
             var card = place.Page.Locator($"#q-{answer.Question.Id}");
-            await card.Locator(".question-text").ClickAsync();
+            await place.Turn(answer.Question.Id);
             await Expect(card.Locator(".findings tbody tr")).ToHaveCountAsync(answer.Findings.Count);
             var rows = await card.Locator(".findings tbody tr").EvaluateAllAsync<string[]>("rows => rows.map(r => [...r.children].map((c, i) => (i ? c.innerText : c.firstChild.textContent).trim()).join('|'))");
             Assert.Equal(answer.Findings.Select(f => Row(answer, f)), rows);

@@ -102,6 +102,18 @@ public sealed class Workplace : IAsyncDisposable
         await (window ?? Page).Locator($"[id='pick-{path}']").ClickAsync();
     }
 
+    /// <summary>
+    /// Opens a question and waits until its inside is there. By its key: what is pressed with a pointer while another question opens above it
+    /// has moved away before the button is let go.
+    /// </summary>
+    public async Task<ILocator> Turn(string question)
+    {
+        await Page.Locator($"#t-{question}").PressAsync("Enter");
+        var inside = Page.Locator($"#a-{question}");
+        await inside.WaitForAsync();
+        return inside;
+    }
+
     /// <summary>Waits until the page listens.</summary>
     public async Task Live(IPage? window = null) => await (window ?? Page).Locator("html[data-live]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
 

@@ -58,8 +58,8 @@ public class YardTests(Bench bench)
     {
         await using var place = await bench.Open(width: width, height: height, dark: dark);
         await place.Go("yard");
-        foreach (var id in (string[])["test-plan", "test-says"]) await place.Page.Locator($"#q-{id} .question-text").ClickAsync();
-        await place.Page.Locator(".shot-more > summary").ClickAsync();
+        foreach (var id in (string[])["test-plan", "test-says"]) await place.Turn(id);
+        await place.Page.Locator(".shot-more > summary").PressAsync("Enter");
         await Expect(place.Page.Locator("#q-test-says .plot")).ToHaveCountAsync(3);
         await Expect(place.Page.Locator("#q-test-plan table caption").Last).ToHaveTextAsync("What to set up, and what counts as a pass");
         var over = await place.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");

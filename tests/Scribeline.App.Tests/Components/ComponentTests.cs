@@ -1,10 +1,12 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Bunit;
 using Microsoft.AspNetCore.Components;
 using Scribeline.App.Components;
 using Scribeline.App.Components.Rocket;
 using Scribeline.App.Terminal;
 using Scribeline.Engine.Questions;
+using Scribeline.Tests;
 
 namespace Scribeline.App.Tests.Components;
 
@@ -97,6 +99,15 @@ public sealed class ComponentTests : IDisposable
             .SelectMany(t => t.GetProperties()).Where(p => p.IsDefined(typeof(ParameterAttribute), inherit: true)).ToList();
         Assert.True(parameters.Count > 50, $"only {parameters.Count} parameters were found");
         Assert.DoesNotContain(parameters, p => typeof(Delegate).IsAssignableFrom(p.PropertyType) && p.PropertyType.Name.Split('`')[0] != nameof(RenderFragment));
+    }
+
+    // Answers come from another thread: a component that asks for them itself may show others than its neighbour.
+    [Fact]
+    public void What_is_drawn_together_shows_the_same_answers()
+    {
+        var components = Directory.GetFiles(Path.Combine(Approved.Root, "src", "Scribeline.App", "Components"), "*.razor", SearchOption.AllDirectories);
+        var asking = components.Where(c => Regex.IsMatch(File.ReadAllText(c), @"\b[Dd]ocument\??\.Answers\b")).Select(c => Path.GetFileName(c));
+        Assert.Equal(["PlaceFrame.razor"], asking);
     }
 
     public void Dispose() => page.Dispose();
