@@ -32,10 +32,10 @@ public sealed class Today() : Question("today", "What does today change?", Place
             var head = now.Findings[0];
             if (then.Findings.FirstOrDefault(f => f.Name == head.Name) is not { } before) continue;
             n++;
-            w.Simulated($"a_{n}", head.Value, "", $"{question.Id}: {head.Name}, today", "question " + question.Id);
-            w.Simulated($"b_{n}", before.Value, "", $"{question.Id}: {head.Name}, as planned", "question " + question.Id);
-            draft.Find($"{question.Id}: {head.Name}", head.Value, head.Unit, head.Limit);
-            draft.Find($"{question.Id}: as planned", before.Value, before.Unit);
+            w.Simulated($"a_{n}", head.Value, "", head.Name + ", today", "question " + question.Id);
+            w.Simulated($"b_{n}", before.Value, "", head.Name + ", as planned", "question " + question.Id);
+            draft.Find(head.Name, head.Value, head.Unit, head.Limit);
+            draft.Find(head.Name + ", as planned", before.Value, before.Unit);
             if (now.Verdict == then.Verdict) continue;
             changed++;
             draft.Note($"{question.Text} {then.Verdict.Word()} as planned, {now.Verdict.Word()} today.");
