@@ -36,6 +36,7 @@
     #build() {
       const pad = document.createElement("div");
       pad.className = "plot-pad";
+      pad.hidden = true; // until there is something to read
       pad.tabIndex = 0;
       pad.setAttribute("role", "slider");
       pad.setAttribute("aria-valuemin", "0");
