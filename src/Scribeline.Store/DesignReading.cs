@@ -1,5 +1,6 @@
 using Scribeline.Engine.Design;
 using Scribeline.Engine.Quantities;
+using Scribeline.Store.Logbooks;
 using YamlDotNet.Core;
 
 namespace Scribeline.Store;
@@ -36,6 +37,9 @@ public sealed class DesignReading
     /// <summary>All files read, the design file first.</summary>
     public ValueList<string> Files => Path is null ? [] : [Path, .. Named.Select(n => n.Path)];
 
+    /// <summary>The files it names with their texts, by their names from the design's folder; those that cannot be read are left out.</summary>
+    public ValueList<KeptFile> Kept => Path is null ? [] : Named.Where(n => n.Text is not null).DistinctBy(n => n.Path).Select(n => new KeptFile(NameOf(n.Path, Path), n.Text!)).ToValueList();
+
     /// <summary>Whether there is a design without problems.</summary>
     public bool Good => Design is not null && Problems.Count == 0;
 
@@ -50,6 +54,12 @@ public sealed class DesignReading
 
         return problem;
     }
+
+    /// <summary>A file's name from the folder of a design.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="design">The design file.</param>
+    public static string NameOf(string file, string design) =>
+        System.IO.Path.GetRelativePath(System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(design))!, System.IO.Path.GetFullPath(file)).Replace('\\', '/');
 
     private static string Above(string at) => at[..Math.Max(0, at.LastIndexOfAny(['.', '[']))];
 }

@@ -78,7 +78,7 @@ internal sealed class BuildEntries(BuildSteps build, PrecedenceNetwork network, 
             return;
         }
 
-        Read(book.Save(text, "Measured values written into their places", now), problems);
+        Read(book.Save(text, DesignFile.ReadText(text, path).Kept, "Measured values written into their places", now), problems);
     }
 
     private Precedence? Hindrance(string id, HashSet<string> ticked, Dictionary<string, StepProgress> progress) =>

@@ -65,7 +65,7 @@ internal sealed class FlightEntries(string path, DateTimeOffset now)
         }
 
         string[] words = [.. accepted.Select(a => $"accepted from flights: {a}"), .. taken.Select(t => $"taken back: {t}")];
-        Kept(book.Save(text, string.Join("; ", words), now), problems);
+        Kept(book.Save(text, DesignFile.ReadText(text, path).Kept, string.Join("; ", words), now), problems);
     }
 
     private static string Changed(TextChange change, List<Problem> problems)

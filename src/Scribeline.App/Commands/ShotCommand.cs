@@ -4,6 +4,7 @@ using Scribeline.App.Json;
 using Scribeline.App.Terminal;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Questions;
+using Scribeline.Store;
 using Scribeline.Store.Logbooks;
 
 namespace Scribeline.App.Commands;
@@ -105,7 +106,7 @@ internal sealed class ShotCommand
         {
             var logged = Logbook.Open(path);
             using var book = logged.Value;
-            book?.Save(change.Text, counts ? "Shots let count" : "Shots set aside", clock.GetUtcNow());
+            book?.Save(change.Text, DesignFile.ReadText(change.Text, path).Kept, counts ? "Shots let count" : "Shots set aside", clock.GetUtcNow());
         }
 
         return problems.Count == 0;

@@ -45,7 +45,7 @@ public sealed partial class DesignDocument
     }
 
     /// <summary>A file's name from the design's folder.</summary>
-    public string NameOf(string path) => System.IO.Path.GetRelativePath(Folder, path).Replace('\\', '/');
+    public string NameOf(string path) => DesignReading.NameOf(path, Path);
 
     /// <summary>Whether a file it names lies outside the design's own folder, where other designs may use it.</summary>
     public bool IsShared(NamedFile file) => !file.Path.StartsWith(Folder + System.IO.Path.DirectorySeparatorChar, StringComparison.Ordinal);
@@ -154,11 +154,19 @@ public sealed partial class DesignDocument
     private void Hold()
     {
         if (reading.Named.Count > 0 || reading.Design is not null) named = reading.Named;
-        foreach (var file in named.Where(n => !others.ContainsKey(n.Path)))
+        Open(named);
+    }
+
+    private void Open(ValueList<NamedFile> files)
+    {
+        foreach (var file in files.Where(n => !others.ContainsKey(n.Path)))
         {
             if (File.Exists(file.Path) && HeldFile.Open(file.Path) is { } held) others[file.Path] = held;
         }
     }
+
+    // A kept name leads nowhere else than what is typed in a design may lead.
+    private string? PathOf(string name) => DesignFile.Near(name, Path).File;
 
     private Dictionary<string, string> NamedTexts() =>
         named.Where(n => others.ContainsKey(n.Path) && !n.Key.Contains('.', StringComparison.Ordinal)).DistinctBy(n => n.Key).ToDictionary(n => n.Key, n => others[n.Path].Text, StringComparer.Ordinal);

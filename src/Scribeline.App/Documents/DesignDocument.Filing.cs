@@ -28,8 +28,45 @@ public sealed partial class DesignDocument
     /// <summary>Saved revisions, newest first.</summary>
     public ValueList<Revision> Revisions => journal.Revisions;
 
-    /// <summary>Text of a revision; null where the logbook does not have it.</summary>
-    public string? TextOf(Revision revision) => journal.TextOf(revision);
+    /// <summary>What changed since a revision, in the design and in the files it named then; null where the logbook does not have its text.</summary>
+    internal ValueList<ChangedFile>? Since(Revision revision)
+    {
+        if (journal.TextOf(revision) is not { } text) return null;
+        return
+        [
+            new(System.IO.Path.GetFileName(Path), LineDifference.Between(text, Reading.Text)),
+            .. journal.FilesOf(revision).Select(f => new ChangedFile(f.Name, PathOf(f.Name) is { } path && TextOf(path) is { } now ? LineDifference.Between(f.Text, now) : null)),
+        ];
+    }
+
+    /// <summary>
+    /// Puts the design and the files it named back to what they were with a revision, as one change that can be undone. A file that is no longer
+    /// there stays away.
+    /// </summary>
+    /// <returns>Names of the files that have another text now, the design's own first.</returns>
+    public ValueList<string> TakeUp(Revision revision)
+    {
+        List<FileEdit> changed = [];
+        lock (gate)
+        {
+            if (journal.TextOf(revision) is not { } text) return [];
+            List<FileEdit> edits = [new("", TextEdit.Between(reading.Text, text))];
+            Open(Read("", text).Named);
+            foreach (var file in journal.FilesOf(revision))
+            {
+                if (PathOf(file.Name) is not { } path || !others.TryGetValue(path, out var held)) continue;
+                edits.Add(new(path, TextEdit.Between(held.Text, file.Text)));
+                held.Text = file.Text;
+            }
+
+            changed = [.. edits.Where(e => !e.Edit.IsNothing)];
+            history.Did(changed);
+            Became(Read("", text));
+        }
+
+        Changed?.Invoke();
+        return changed.Select(e => e.File.Length == 0 ? System.IO.Path.GetFileName(Path) : NameOf(e.File)).ToValueList();
+    }
 
     /// <summary>Files that another program changed while they were typed in here, by name.</summary>
     public ValueList<string> Told
@@ -55,6 +92,7 @@ public sealed partial class DesignDocument
             }
 
             if (Write(Path) is { } refused) return refused;
+            journal.Save(saved, reading.Kept);
         }
 
         Changed?.Invoke();
@@ -77,6 +115,7 @@ public sealed partial class DesignDocument
             }
 
             Became(Read("", reading.Text));
+            journal.Save(saved, reading.Kept);
         }
 
         Changed?.Invoke();
@@ -151,7 +190,7 @@ public sealed partial class DesignDocument
             if (own is not null) Take("", own.Text, null);
             foreach (var (file, work) in files)
             {
-                if (DesignFile.Near(file, Path).File is { } near && others.ContainsKey(near)) Take(near, work.Text, null);
+                if (PathOf(file) is { } near && others.ContainsKey(near)) Take(near, work.Text, null);
             }
         }
 
@@ -172,7 +211,7 @@ public sealed partial class DesignDocument
     private UnsavedWork? Kept()
     {
         if (journal.Unsaved is { } own && own.Text != reading.Text) return own;
-        return journal.UnsavedFiles.FirstOrDefault(u => DesignFile.Near(u.File, Path).File is { } file && TextOf(file) is { } text && text != u.Work.Text)?.Work;
+        return journal.UnsavedFiles.FirstOrDefault(u => PathOf(u.File) is { } file && TextOf(file) is { } text && text != u.Work.Text)?.Work;
     }
 
     private IEnumerable<(string Path, FileWatch Disk, bool Changed)> Watched() =>
@@ -203,12 +242,7 @@ public sealed partial class DesignDocument
 
     private Problem? Write(string path)
     {
-        if (path == Path && !IsOwnChanged)
-        {
-            journal.Save(saved);
-            return null;
-        }
-
+        if (path == Path && !IsOwnChanged) return null;
         if (WriteText(path, reading.Text) is { } problem) return problem;
         if (path != Path)
         {
@@ -221,7 +255,6 @@ public sealed partial class DesignDocument
         }
 
         (Path, saved, Disk, Unsaved) = (path, reading.Text, new(path), null);
-        journal.Save(saved);
         return null;
     }
 

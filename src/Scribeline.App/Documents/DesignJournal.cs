@@ -50,6 +50,9 @@ internal sealed class DesignJournal : IDisposable
     /// <summary>Text of a revision; null where the logbook does not have it.</summary>
     public string? TextOf(Revision revision) => logbook?.TextOf(revision).Value;
 
+    /// <summary>The files that a revision names, as they were with it; empty where none were kept.</summary>
+    public ValueList<KeptFile> FilesOf(Revision revision) => logbook?.FilesOf(revision).Value ?? [];
+
     /// <summary>What is ticked off; empty where there is no logbook yet.</summary>
     public Logged<ValueList<StepTick>> Ticks => logbook?.Progress() ?? new([]);
 
@@ -104,9 +107,11 @@ internal sealed class DesignJournal : IDisposable
     }
 
     /// <summary>Keeps a revision, and drops unsaved work.</summary>
-    public void Save(string text)
+    /// <param name="text">The design's own text.</param>
+    /// <param name="files">The files it names.</param>
+    public void Save(string text, ValueList<KeptFile> files)
     {
-        Do(book => book.Save(text, "", DateTimeOffset.UtcNow).Problem);
+        Do(book => book.Save(text, files, "", DateTimeOffset.UtcNow).Problem);
         KeepFiles([]);
     }
 

@@ -18,7 +18,7 @@ public sealed partial class Logbook
     /// <param name="files">The design as it flew, then every file it names.</param>
     /// <param name="at">Now.</param>
     public Logged<LoggedFlight> AddFlight(
-        string flown, string words, string file, ReadOnlySpan<byte> body, IReadOnlyList<string> columns, IReadOnlyList<FlownFile> files, DateTimeOffset at)
+        string flown, string words, string file, ReadOnlySpan<byte> body, IReadOnlyList<string> columns, IReadOnlyList<KeptFile> files, DateTimeOffset at)
     {
         var packed = Packed(body);
         return Whole(t =>
@@ -35,15 +35,13 @@ public sealed partial class Logbook
             var added = Row(t, $"SELECT {FlightColumns} FROM flight WHERE design = $design ORDER BY number DESC LIMIT 1;", FlightOf)!;
             foreach (var (kept, place) in files.Select((f, i) => (f, i)))
             {
-                var hash = HashOf(kept.Text);
-                Write(t, "INSERT INTO text (hash, body) VALUES ($hash, $text) ON CONFLICT (hash) DO NOTHING;", ("$hash", hash), ("$text", System.Text.Encoding.UTF8.GetBytes(kept.Text)));
                 Write(
                     t,
                     "INSERT INTO flight_file (flight, place, name, hash) VALUES ($flight, $place, $name, $hash);",
                     ("$flight", added.Number),
                     ("$place", place),
                     ("$name", kept.Name),
-                    ("$hash", hash));
+                    ("$hash", Deposit(t, kept.Text)));
             }
 
             return added;
@@ -59,11 +57,11 @@ public sealed partial class Logbook
         t => Row(t, "SELECT body FROM flight WHERE design = $design AND number = $flight;", r => Unpacked((byte[])r.GetValue(0)), ("$flight", flight)), writing: false);
 
     /// <summary>The design as it flew, then every file it named.</summary>
-    public Logged<ValueList<FlownFile>> FilesOf(long flight) => Whole(
+    public Logged<ValueList<KeptFile>> FilesOf(long flight) => Whole(
         t => Rows(
             t,
             "SELECT f.name, x.body FROM flight_file f JOIN text x ON x.hash = f.hash WHERE f.flight = $flight ORDER BY f.place;",
-            r => new FlownFile(r.GetString(0), System.Text.Encoding.UTF8.GetString((byte[])r.GetValue(1))),
+            r => new KeptFile(r.GetString(0), Body(r, 1)),
             ("$flight", flight)),
         writing: false);
 

@@ -9,24 +9,35 @@ public sealed partial class Logbook
 {
     /// <summary>
     /// Keeps a design that was saved, and drops its unsaved work. Write the design file first: if all ends between the two, the file is
-    /// the newer one and the next save keeps it. A text equal to the newest revision's is not kept again.
+    /// the newer one and the next save keeps it. Texts equal to those of the newest revision are not kept again.
     /// </summary>
     /// <param name="text">All of the design file's text.</param>
+    /// <param name="files">The files it names, as they are with it.</param>
     /// <param name="words">Why, in the builder's words; may be empty.</param>
     /// <param name="at">Now.</param>
-    public Logged<Revision> Save(string text, string words, DateTimeOffset at) => Whole(t =>
+    public Logged<Revision> Save(string text, IReadOnlyList<KeptFile> files, string words, DateTimeOffset at) => Whole(t =>
     {
-        var hash = HashOf(text);
         Write(t, "DELETE FROM unsaved WHERE design = $design;");
-        if (Newest(t) is { } newest && newest.Hash == hash) return newest;
-        Write(t, "INSERT INTO text (hash, body) VALUES ($hash, $body) ON CONFLICT (hash) DO NOTHING;", ("$hash", hash), ("$body", Encoding.UTF8.GetBytes(text)));
+        if (Newest(t) is { } newest && newest.Hash == HashOf(text) && FilesOf(t, newest).SequenceEqual(files)) return newest;
         Write(
             t,
             "INSERT INTO revision (design, saved, hash, words) VALUES ($design, $saved, $hash, $words);",
             ("$saved", Stamp(at)),
-            ("$hash", hash),
+            ("$hash", Deposit(t, text)),
             ("$words", words));
-        return Newest(t);
+        var revision = Newest(t)!;
+        foreach (var (file, place) in files.Select((f, i) => (f, i)))
+        {
+            Write(
+                t,
+                "INSERT INTO revision_file (revision, place, name, hash) VALUES ($revision, $place, $name, $hash);",
+                ("$revision", revision.Number),
+                ("$place", place),
+                ("$name", file.Name),
+                ("$hash", Deposit(t, file.Text)));
+        }
+
+        return revision;
     });
 
     /// <summary>All revisions of the design, newest first.</summary>
@@ -36,6 +47,9 @@ public sealed partial class Logbook
     /// <summary>The text of a revision; null where the logbook does not have it.</summary>
     public Logged<string> TextOf(Revision revision) => Whole(
         t => Row(t, "SELECT body FROM text WHERE hash = $hash;", r => Body(r), ("$hash", revision.Hash)), writing: false);
+
+    /// <summary>The files that a revision names, as they were with it; empty where none were kept.</summary>
+    public Logged<ValueList<KeptFile>> FilesOf(Revision revision) => Whole(t => FilesOf(t, revision), writing: false);
 
     /// <summary>Keeps the text on the screen, in place of what was kept of this design before.</summary>
     /// <param name="text">All of it; it need not be a design without problems.</param>
@@ -94,7 +108,7 @@ public sealed partial class Logbook
     private ValueList<UnsavedFile> FilesIn(SqliteTransaction transaction) => Rows(
         transaction,
         $"SELECT substr(design, length($design) + 2), body, basis, changed FROM unsaved WHERE {OfItsFiles} ORDER BY design;",
-        r => new UnsavedFile(r.GetString(0), new(Encoding.UTF8.GetString((byte[])r.GetValue(1)), r.GetString(2), Time(r.GetString(3)))));
+        r => new UnsavedFile(r.GetString(0), new(Body(r, 1), r.GetString(2), Time(r.GetString(3)))));
 
     private UnsavedWork? UnsavedIn(SqliteTransaction transaction) => Row(
         transaction,
@@ -104,7 +118,21 @@ public sealed partial class Logbook
     private Revision? Newest(SqliteTransaction transaction) => Row(
         transaction, "SELECT number, saved, hash, words FROM revision WHERE design = $design ORDER BY number DESC LIMIT 1;", RevisionOf);
 
-    private static string Body(SqliteDataReader row) => Encoding.UTF8.GetString((byte[])row.GetValue(0));
+    private ValueList<KeptFile> FilesOf(SqliteTransaction transaction, Revision revision) => Rows(
+        transaction,
+        "SELECT f.name, x.body FROM revision_file f JOIN text x ON x.hash = f.hash WHERE f.revision = $revision ORDER BY f.place;",
+        r => new KeptFile(r.GetString(0), Body(r, 1)),
+        ("$revision", revision.Number));
+
+    // Every text is kept once, however many revisions and flights have it.
+    private string Deposit(SqliteTransaction transaction, string text)
+    {
+        var hash = HashOf(text);
+        Write(transaction, "INSERT INTO text (hash, body) VALUES ($hash, $body) ON CONFLICT (hash) DO NOTHING;", ("$hash", hash), ("$body", Encoding.UTF8.GetBytes(text)));
+        return hash;
+    }
+
+    private static string Body(SqliteDataReader row, int column = 0) => Encoding.UTF8.GetString((byte[])row.GetValue(column));
 
     private static Revision RevisionOf(SqliteDataReader row) => new(row.GetInt64(0), Time(row.GetString(1)), row.GetString(2), row.GetString(3));
 }

@@ -10,8 +10,3 @@ namespace Scribeline.Store.Logbooks;
 /// <param name="Columns">What the builder said of its columns.</param>
 /// <param name="Added">When it was added.</param>
 public sealed record LoggedFlight(long Number, string Flown, string Words, string File, ValueList<string> Columns, DateTimeOffset Added);
-
-/// <summary>A file as it was on the day of a flight.</summary>
-/// <param name="Name">Relative to the design's folder.</param>
-/// <param name="Text">Its text.</param>
-public sealed record FlownFile(string Name, string Text);

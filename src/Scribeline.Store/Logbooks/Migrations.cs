@@ -116,6 +116,15 @@ internal static class Migrations
             at TEXT NOT NULL
         ) STRICT;
         """,
+        """
+        CREATE TABLE revision_file (
+            revision INTEGER NOT NULL REFERENCES revision (number),
+            place INTEGER NOT NULL,
+            name TEXT NOT NULL,
+            hash TEXT NOT NULL REFERENCES text (hash),
+            PRIMARY KEY (revision, place)
+        ) STRICT, WITHOUT ROWID;
+        """,
     ];
 
     /// <summary>The version this program writes.</summary>

@@ -12,13 +12,12 @@ public static class FlightPapers
     /// <param name="weather">Weather file of the day; null for the one the design names.</param>
     /// <param name="motor">Motor file of the day; null for the one the design names.</param>
     /// <param name="problems">Takes what is wrong with them.</param>
-    public static ValueList<FlownFile> Gather(string path, string text, string? weather, string? motor, List<Problem> problems)
+    public static ValueList<KeptFile> Gather(string path, string text, string? weather, string? motor, List<Problem> problems)
     {
-        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
         foreach (var (key, file) in ((string Key, string? File)[])[("weather", weather), ("motor", motor)])
         {
             if (file is null) continue;
-            var change = DesignText.Replace(text, key, Path.GetRelativePath(folder, Path.GetFullPath(file)).Replace('\\', '/'));
+            var change = DesignText.Replace(text, key, DesignReading.NameOf(file, path));
             if (change.Problem is { } problem) problems.Add(new("", $"The {key} of the day cannot take the place of the design's: {problem.Message}", $"Write it into a file, name that in the design, and add the flight again."));
             text = change.Text;
         }
@@ -27,10 +26,10 @@ public static class FlightPapers
         var reading = DesignFile.ReadText(text, path);
         problems.AddRange(reading.Problems);
         if (problems.Count > 0) return [];
-        List<FlownFile> files = [new(Path.GetFileName(path), text)];
+        List<KeptFile> files = [new(Path.GetFileName(path), text)];
         foreach (var file in reading.Files.Skip(1))
         {
-            if (SafeText.Read(file, problems) is { } kept) files.Add(new(Path.GetRelativePath(folder, file).Replace('\\', '/'), kept));
+            if (SafeText.Read(file, problems) is { } kept) files.Add(new(DesignReading.NameOf(file, path), kept));
         }
 
         return files.ToValueList();
@@ -39,7 +38,7 @@ public static class FlightPapers
     /// <summary>The design of such papers; what is wrong with it is told by its reading.</summary>
     /// <param name="path">The design file as it is now: where it lies.</param>
     /// <param name="files">The papers.</param>
-    public static DesignReading Read(string path, ValueList<FlownFile> files)
+    public static DesignReading Read(string path, ValueList<KeptFile> files)
     {
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
         return DesignFile.ReadText(files[0].Text, path, files.Skip(1).ToDictionary(f => Path.GetFullPath(Path.Combine(folder, f.Name)), f => f.Text));

@@ -36,7 +36,7 @@ public sealed record FlownFlights(ValueList<FlownFlight> Flights, long? Asked, V
     }
 
     // What had been measured when the flight was added was measured on the rocket that flew.
-    private static FlownFlight Flown(string path, LoggedFlight flight, byte[] record, ValueList<FlownFile> files, ValueList<MeasuredValue> measured) => new(
+    private static FlownFlight Flown(string path, LoggedFlight flight, byte[] record, ValueList<KeptFile> files, ValueList<MeasuredValue> measured) => new(
         flight.Number,
         flight.Flown,
         flight.File,

@@ -220,6 +220,57 @@ public sealed class NamedFileTests : IDisposable
     }
 
     [Fact]
+    public void A_revision_is_compared_and_taken_up_with_the_files_it_names()
+    {
+        Assert.Null(document.Save());
+        Assert.Null(document.Change("motor.length", "412 mm"));
+        Assert.Null(document.Change("name", "Grey Heron"));
+        Assert.Null(document.Save());
+        Assert.Null(document.Save());
+        var revisions = document.Revisions;
+        Assert.Equal(2, revisions.Count);
+        Assert.DoesNotContain(document.Since(revisions[0])!, f => f.IsChanged);
+        var changed = document.Since(revisions[1])!.Where(f => f.IsChanged).ToList();
+        Assert.Equal(["rocket.yaml", "../motors/k521.yaml"], changed.Select(f => f.Name));
+        Assert.Equal(["length: 404 mm", "length: 412 mm"], changed[1].Lines!.Where(l => !l.Same).Select(l => l.Text.Split('#')[0].Trim()));
+
+        Assert.Equal(["rocket.yaml", "../motors/k521.yaml"], document.TakeUp(revisions[1]));
+        Assert.Equal("404 mm", Typed("motor.length"));
+        Assert.Equal("Night Heron", document.Reading.Design!.Name);
+        document.Undo();
+        Assert.Equal("412 mm", Typed("motor.length"));
+        Assert.Equal("Grey Heron", document.Reading.Design!.Name);
+        document.Redo();
+        Assert.Null(document.Save());
+        Assert.Contains("404 mm", File.ReadAllText(Motor), StringComparison.Ordinal);
+        Assert.Empty(document.TakeUp(document.Revisions[0]));
+    }
+
+    [Fact]
+    public void A_revision_that_named_another_motor_brings_it_back_and_a_lost_file_stays_away()
+    {
+        Assert.Null(document.Change("motor.length", "412 mm"));
+        Assert.Null(document.Save());
+        var then = document.Revisions[0];
+        Assert.Null(document.Change("motor", "../motors/l1053.yaml"));
+        Assert.Null(document.Save());
+        File.WriteAllText(Motor, File.ReadAllText(Motor).Replace("412 mm", "404 mm", StringComparison.Ordinal));
+        using (var again = Open())
+        {
+            Assert.Null(again.Since(then)!.Single(f => f.Name == "../motors/k521.yaml").Lines);
+            Assert.Equal(["rocket.yaml", "../motors/k521.yaml"], again.TakeUp(then));
+            Assert.Equal("412 mm", again.Outline!.Find("motor")!.Fields.Single(f => f.Word == "length").Typed);
+            again.Undo();
+            Assert.Empty(again.TakeUp(again.Revisions[0]));
+        }
+
+        File.Delete(Motor);
+        using var last = Open();
+        Assert.Equal(["rocket.yaml"], last.TakeUp(then));
+        Assert.Contains("There is no file", Assert.Single(last.Problems).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Save_as_takes_what_lies_beside_the_design_along()
     {
         Assert.Null(document.CopyBeside("motor", "own"));

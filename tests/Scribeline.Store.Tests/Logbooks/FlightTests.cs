@@ -30,7 +30,7 @@ public sealed class FlightTests : IDisposable
         var flight = Assert.Single(again.Flights().Value!);
         Assert.Equal(["pressure = Baro in hPa", "time = T"], flight.Columns);
         Assert.Equal(record, again.RecordOf(1).Value);
-        Assert.Equal([new FlownFile("rocket.yaml", "name: Swift"), new FlownFile("../weather/w.yaml", "wind: 3")], again.FilesOf(1).Value!);
+        Assert.Equal([new KeptFile("rocket.yaml", "name: Swift"), new KeptFile("../weather/w.yaml", "wind: 3")], again.FilesOf(1).Value!);
     }
 
     [Fact]

@@ -13,8 +13,8 @@ public class LogbookTests
         using var folder = new TemporaryFolder();
         using (var book = Open(folder))
         {
-            Assert.True(book.Save("a: 1\n", "first", Evening).Good);
-            Assert.True(book.Save("a: 2\n", "", Evening.AddMinutes(1)).Good);
+            Assert.True(book.Save("a: 1\n", [], "first", Evening).Good);
+            Assert.True(book.Save("a: 2\n", [], "", Evening.AddMinutes(1)).Good);
             Assert.True(book.Keep("a: 3\n", Logbook.HashOf("a: 2\n"), Evening.AddMinutes(2)).Good);
             Assert.True(book.Tick("bond/fins", true, "12 g of mix", Evening.AddMinutes(3)).Good);
             Assert.True(book.Measure("parts[0].mass", "312 g ± 1 g", "weigh/Nose", Evening.AddMinutes(4)).Good);
@@ -83,13 +83,28 @@ public class LogbookTests
     {
         using var folder = new TemporaryFolder();
         using var book = Open(folder);
-        var first = book.Save("a", "", Evening).Value;
-        Assert.Equal(first, book.Save("a", "again", Evening.AddHours(1)).Value);
-        book.Save("b", "", Evening.AddHours(2));
-        book.Save("a", "back", Evening.AddHours(3));
+        var first = book.Save("a", [], "", Evening).Value;
+        Assert.Equal(first, book.Save("a", [], "again", Evening.AddHours(1)).Value);
+        book.Save("b", [], "", Evening.AddHours(2));
+        book.Save("a", [], "back", Evening.AddHours(3));
         var revisions = book.Revisions().Value!;
         Assert.Equal(["back", "", ""], revisions.Select(r => r.Words));
         Assert.Equal("a", book.TextOf(revisions[0]).Value);
+    }
+
+    [Fact]
+    public void A_revision_keeps_the_files_it_names_and_another_text_of_one_is_another_revision()
+    {
+        using var folder = new TemporaryFolder();
+        using var book = Open(folder);
+        KeptFile motor = new("../motors/k.yaml", "length: 1 mm"), day = new("day.yaml", "wind: 3");
+        var first = book.Save("a", [motor, day], "", Evening).Value!;
+        Assert.Equal(first, book.Save("a", [motor, day], "", Evening.AddHours(1)).Value);
+        var second = book.Save("a", [motor with { Text = "length: 2 mm" }, day], "", Evening.AddHours(2)).Value!;
+        Assert.NotEqual(first.Number, second.Number);
+        Assert.Equal([motor, day], book.FilesOf(first).Value!);
+        Assert.Equal("length: 2 mm", book.FilesOf(second).Value![0].Text);
+        Assert.Equal("a", book.TextOf(second).Value);
     }
 
     [Fact]
@@ -104,10 +119,10 @@ public class LogbookTests
         Assert.Equal("ab", book.Drop().Value!.Text);
         Assert.Null(book.Unsaved().Value);
         book.Keep("abc", "", Evening);
-        book.Save("abc", "", Evening);
+        book.Save("abc", [], "", Evening);
         Assert.Null(book.Unsaved().Value);
         book.Keep("abcd", "", Evening);
-        book.Save("abc", "", Evening);
+        book.Save("abc", [], "", Evening);
         Assert.Null(book.Unsaved().Value);
     }
 
@@ -135,7 +150,7 @@ public class LogbookTests
         using var folder = new TemporaryFolder();
         using var one = Open(folder, "one.rocket.yaml");
         using var two = Open(folder, "two.rocket.yaml");
-        one.Save("a", "", Evening);
+        one.Save("a", [], "", Evening);
         one.Keep("b", "", Evening);
         one.Tick("s", true, "", Evening);
         one.Measure("m", "1 g", "", Evening);
@@ -143,7 +158,7 @@ public class LogbookTests
         Assert.Null(two.Unsaved().Value);
         Assert.Empty(two.Progress().Value!);
         Assert.Empty(two.Measured().Value!);
-        two.Save("a", "", Evening);
+        two.Save("a", [], "", Evening);
         two.Drop();
         Assert.Equal("b", one.Unsaved().Value!.Text);
         Assert.Equal("a", two.TextOf(two.Revisions().Value![0]).Value);
@@ -169,7 +184,7 @@ public class LogbookTests
         using var folder = new TemporaryFolder();
         using var book = Open(folder, "it's \"$design\"; DROP TABLE tick;.yaml");
         var text = "'; DROP TABLE revision; -- \0 $hash \uFEFF ± ½\r\n" + new string('x', 1_000_000);
-        book.Save(text, text, Evening);
+        book.Save(text, [], text, Evening);
         var revision = book.Revisions().Value![0];
         Assert.Equal((text, text.Replace('\0', '\uFFFD')), (book.TextOf(revision).Value, revision.Words));
         book.Keep(text, "", Evening);
@@ -216,7 +231,7 @@ public class LogbookTests
     public void A_file_cut_short_is_refused_or_said_to_be_damaged()
     {
         using var folder = new TemporaryFolder();
-        using (var book = Open(folder)) book.Save(new string('x', 200_000), "", Evening);
+        using (var book = Open(folder)) book.Save(new string('x', 200_000), [], "", Evening);
         using (var file = File.OpenWrite(folder.Path(Logbook.FileName))) file.SetLength(file.Length / 3);
         var opened = Logbook.Open(folder.Path("rocket.yaml"));
         using var cut = opened.Value;

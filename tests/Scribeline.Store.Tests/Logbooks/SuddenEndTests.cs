@@ -94,7 +94,7 @@ public class SuddenEndTests
         for (var i = 0; clock.Elapsed.TotalSeconds < 30; i++)
         {
             var unsaved = book.Keep(new string('u', 100 * i), "", Evening);
-            var revision = book.Save($"{kill}/{i}\n" + new string('x', 3000), $"{i} {kill}", Evening);
+            var revision = book.Save($"{kill}/{i}\n" + new string('x', 3000), [], $"{i} {kill}", Evening);
             if (unsaved.Good && revision.Good) output.WriteLine($"saved {i} {kill} .");
             if (book.Tick($"{kill}/{i}", true, $"{kill}", Evening).Good) output.WriteLine($"ticked {kill}/{i} {kill} .");
             if (book.Measure($"{kill}/{i}", $"{kill}", "", Evening).Good) output.WriteLine($"measured {kill}/{i} {kill} .");
