@@ -1,3 +1,4 @@
+using Microsoft.Playwright;
 using Scribeline.App.Terminal;
 using Scribeline.Engine.Questions;
 using static Microsoft.Playwright.Assertions;
@@ -161,12 +162,21 @@ public class WorkbenchTests(Bench bench)
         Assert.Null(place.Document.Change("name", "First"));
         Assert.Null(place.Document.Save());
         Assert.Null(place.Document.Change("name", "Second"));
+        Assert.Null(place.Document.Change("weather.gust", "20 mph"));
         await place.Go("log");
-        await place.Page.ClickAsync("text=Differences from now");
-        await Expect(place.Page.Locator(".line-out")).ToHaveTextAsync("− name: First\n");
-        await Expect(place.Page.Locator(".line-in")).ToHaveTextAsync("+ name: Second\n");
-        await place.Page.ClickAsync("text=Take up again");
+        var revision = place.Page.Locator(".revisions li").First;
+        await revision.GetByRole(AriaRole.Button, new() { Name = "Differences from now" }).ClickAsync();
+        await Expect(revision.Locator(".difference-of")).ToHaveTextAsync(["rocket.yaml", "../weather/fair-afternoon.yaml"]);
+        await Expect(revision.Locator(".line-out")).ToHaveTextAsync(["− name: First", "− gust: 14 mph"]);
+        await Expect(revision.Locator(".line-in")).ToHaveTextAsync(["+ name: Second", "+ gust: 20 mph"]);
+        await revision.GetByRole(AriaRole.Button, new() { Name = "Take up again" }).ClickAsync();
         await Expect(place.Page.Locator("h1")).ToHaveTextAsync("First");
+        await Expect(place.Page.Locator(".revisions .told")).ToContainTextAsync("rocket.yaml, ../weather/fair-afternoon.yaml");
+
+        // What the first saving replaced can be had back too.
+        await Expect(place.Page.Locator(".revisions li")).ToHaveCountAsync(2);
+        await place.Page.Locator(".revisions li").Last.GetByRole(AriaRole.Button, new() { Name = "Take up again" }).ClickAsync();
+        await Expect(place.Page.Locator("h1")).ToHaveTextAsync("Night Heron");
     }
 
     [Fact]

@@ -77,7 +77,7 @@ public sealed partial class DesignDocument
         }
     }
 
-    /// <summary>Writes what was changed to its files.</summary>
+    /// <summary>Writes what was changed to its files, and keeps the revision; what it replaces is one too.</summary>
     /// <param name="over">Whether it may replace what another program wrote there meanwhile.</param>
     /// <returns>Why it was not written; null where it was.</returns>
     public Problem? Save(bool over = false)
@@ -86,12 +86,14 @@ public sealed partial class DesignDocument
         {
             if (!over && Watched().FirstOrDefault(w => w.Changed && w.Disk.HasChanged) is { Path: { } other })
                 return new("", $"{NameOf(other)} was changed by another program.", "Take over its text, or keep yours and save again.");
+            var (text, files) = OnDisk();
             foreach (var held in Changes().ToList())
             {
                 if (Written(held) is { } problem) return problem;
             }
 
             if (Write(Path) is { } refused) return refused;
+            journal.Save(text, files, "as it was before");
             journal.Save(saved, reading.Kept);
         }
 
@@ -216,6 +218,11 @@ public sealed partial class DesignDocument
 
     private IEnumerable<(string Path, FileWatch Disk, bool Changed)> Watched() =>
         named.Select(n => others.GetValueOrDefault(n.Path)).OfType<HeldFile>().Select(h => (h.Path, h.Disk, h.IsChanged)).Prepend((Path, Disk, IsOwnChanged));
+
+    // What a saving is about to replace, whoever wrote it.
+    private (string Text, ValueList<KeptFile> Files) OnDisk() => (
+        DesignFile.TextOf(Path).Text ?? saved,
+        reading.Kept.Select(f => PathOf(f.Name) is { } path && others.TryGetValue(path, out var held) && held.IsChanged ? f with { Text = DesignFile.TextOf(path).Text ?? held.Saved } : f).ToValueList());
 
     private void TakeOver(string path)
     {

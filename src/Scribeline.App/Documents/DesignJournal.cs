@@ -109,9 +109,10 @@ internal sealed class DesignJournal : IDisposable
     /// <summary>Keeps a revision, and drops unsaved work.</summary>
     /// <param name="text">The design's own text.</param>
     /// <param name="files">The files it names.</param>
-    public void Save(string text, ValueList<KeptFile> files)
+    /// <param name="words">Why; may be empty.</param>
+    public void Save(string text, ValueList<KeptFile> files, string words = "")
     {
-        Do(book => book.Save(text, files, "", DateTimeOffset.UtcNow).Problem);
+        Do(book => book.Save(text, files, words, DateTimeOffset.UtcNow).Problem);
         KeepFiles([]);
     }
 

@@ -247,6 +247,22 @@ public sealed class NamedFileTests : IDisposable
     }
 
     [Fact]
+    public void What_a_saving_replaces_can_be_had_back_whoever_wrote_it()
+    {
+        var own = File.ReadAllText(Design);
+        Assert.Null(document.Change("motor.length", "412 mm"));
+        File.AppendAllText(Design, "# by hand\n");
+        File.AppendAllText(Motor, "# by hand\n");
+        Assert.Null(document.Change("name", "Grey Heron"));
+        Assert.NotNull(document.Save());
+        Assert.Null(document.Save(over: true));
+        Assert.Equal(["", "as it was before"], document.Revisions.Select(r => r.Words));
+        Assert.Equal(["rocket.yaml", "../motors/k521.yaml"], document.TakeUp(document.Revisions[1]));
+        Assert.Equal(own + "# by hand\n", document.Reading.Text);
+        Assert.EndsWith("# by hand\n", document.TextOf(Motor), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_revision_that_named_another_motor_brings_it_back_and_a_lost_file_stays_away()
     {
         Assert.Null(document.Change("motor.length", "412 mm"));
