@@ -103,7 +103,9 @@ public sealed partial class BuildCommandTests : IDisposable
         Assert.Equal(text.Split('\n').Length + 1, written.Split('\n').Length);
         Assert.Equal(mass, Mass());
         using var book = Logbook.OpenExisting(Design).Value!;
-        Assert.Equal(written, book.TextOf(book.Revisions().Value![0]).Value);
+        var revisions = book.Revisions().Value!;
+        Assert.Equal(["Measured values written into their places", Revision.Replaced], revisions.Select(r => r.Words));
+        Assert.Equal([written, text], revisions.Select(r => book.TextOf(r).Value));
     }
 
     [Fact]

@@ -41,7 +41,13 @@ public sealed partial class LogCommandTests : IDisposable
         var taught = File.ReadAllText(Design);
         Assert.Matches(@"(?m)^drag scale: \{value: 1\.1\d* ± 0\.\d+, known: flown\}$", taught);
         Assert.Matches(@"drag area: \{value: 2\.\d+ m² ± 0\.\d+ m², known: flown\}", taught);
-        using (var book = Logbook.OpenExisting(Design).Value!) Assert.Equal("accepted from flights: drag-scale; accepted from flights: canopy-main", book.Revisions().Value![0].Words);
+        using (var book = Logbook.OpenExisting(Design).Value!)
+        {
+            var newest = book.Revisions().Value![0];
+            Assert.Equal("accepted from flights: drag-scale; accepted from flights: canopy-main", newest.Words);
+            Assert.Contains("../motors/k521.yaml", book.FilesOf(newest).Value!.Select(f => f.Name));
+        }
+
         Assert.Contains("1.10, flown", Unwrapped(Log().Output), StringComparison.Ordinal);
 
         Assert.Equal(0, Log("--take-back", "drag-scale", "--take-back", "canopy-main").Code);

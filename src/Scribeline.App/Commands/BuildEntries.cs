@@ -67,18 +67,7 @@ internal sealed class BuildEntries(BuildSteps build, PrecedenceNetwork network, 
             text = change.Text;
         }
 
-        if (problems.Count > 0 || measured.Count == 0) return;
-        try
-        {
-            SafeWriting.Write(path, text);
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            problems.Add(new("", $"{Path.GetFileName(path)} cannot be written: {failure.Message.TrimEnd('.')}.", "Change the permissions of its folder, and do it again."));
-            return;
-        }
-
-        Read(book.Save(text, DesignFile.ReadText(text, path).Kept, "Measured values written into their places", now), problems);
+        if (problems.Count == 0 && measured.Count > 0) DesignSaving.Write(book, path, text, "Measured values written into their places", now, problems);
     }
 
     private Precedence? Hindrance(string id, HashSet<string> ticked, Dictionary<string, StepProgress> progress) =>

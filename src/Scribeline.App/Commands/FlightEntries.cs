@@ -54,18 +54,8 @@ internal sealed class FlightEntries(string path, DateTimeOffset now)
         foreach (var id in taken) text = Changed(AcceptedLessons.TakeBack(text, design, id), problems);
         foreach (var id in accepted) text = Changed(AcceptedLessons.Accept(text, study.Teachings, id), problems);
         if (problems.Count > 0 || text == before) return;
-        try
-        {
-            SafeWriting.Write(path, text);
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            problems.Add(new("", $"{Path.GetFileName(path)} cannot be written: {failure.Message.TrimEnd('.')}.", "Change the permissions of its folder, and do it again."));
-            return;
-        }
-
         string[] words = [.. accepted.Select(a => $"accepted from flights: {a}"), .. taken.Select(t => $"taken back: {t}")];
-        Kept(book.Save(text, DesignFile.ReadText(text, path).Kept, string.Join("; ", words), now), problems);
+        DesignSaving.Write(book, path, text, string.Join("; ", words), now, problems);
     }
 
     private static string Changed(TextChange change, List<Problem> problems)

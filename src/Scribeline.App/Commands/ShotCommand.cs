@@ -4,7 +4,6 @@ using Scribeline.App.Json;
 using Scribeline.App.Terminal;
 using Scribeline.Engine.Quantities;
 using Scribeline.Engine.Questions;
-using Scribeline.Store;
 using Scribeline.Store.Logbooks;
 
 namespace Scribeline.App.Commands;
@@ -102,11 +101,12 @@ internal sealed class ShotCommand
     {
         var change = ShotEntries.Count(opened.Reading.Text, opened.Reading.Design!, counts);
         if (change.Problem is { } refused) problems.Add(refused);
-        else if (change.Text != opened.Reading.Text && OutputFile.Write(screen, path, Encoding.UTF8.GetBytes(change.Text)))
+        else if (change.Text != opened.Reading.Text)
         {
             var logged = Logbook.Open(path);
             using var book = logged.Value;
-            book?.Save(change.Text, DesignFile.ReadText(change.Text, path).Kept, counts ? "Shots let count" : "Shots set aside", clock.GetUtcNow());
+            if (logged.Problem is { } closed) problems.Add(closed);
+            if (book is not null) DesignSaving.Write(book, path, change.Text, counts ? "Shots let count" : "Shots set aside", clock.GetUtcNow(), problems);
         }
 
         return problems.Count == 0;

@@ -93,7 +93,7 @@ public sealed partial class DesignDocument
             }
 
             if (Write(Path) is { } refused) return refused;
-            journal.Save(text, files, "as it was before");
+            journal.Save(text, files, Revision.Replaced);
             journal.Save(saved, reading.Kept);
         }
 
