@@ -36,6 +36,7 @@ public class PhoneTests(Bench bench)
         Assert.InRange(slim[2], 0.8, 1);
 
         await place.Page.ClickAsync(".rocket-strip");
+        await Expect(place.Page.Locator(".rocket-drawing")).ToBeVisibleAsync();
         var drawing = (await place.Page.Locator(".rocket-drawing").BoundingBoxAsync())!;
         Assert.True(drawing.Height > drawing.Width, "the drawing does not stand upright");
         await place.Page.Locator(".rocket .word-joint").First.ClickAsync();
