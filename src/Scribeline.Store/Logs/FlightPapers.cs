@@ -25,14 +25,7 @@ public static class FlightPapers
         if (problems.Count > 0) return [];
         var reading = DesignFile.ReadText(text, path);
         problems.AddRange(reading.Problems);
-        if (problems.Count > 0) return [];
-        List<KeptFile> files = [new(Path.GetFileName(path), text)];
-        foreach (var file in reading.Files.Skip(1))
-        {
-            if (SafeText.Read(file, problems) is { } kept) files.Add(new(DesignReading.NameOf(file, path), kept));
-        }
-
-        return files.ToValueList();
+        return problems.Count > 0 ? [] : [new(Path.GetFileName(path), text), .. reading.Kept];
     }
 
     /// <summary>The design of such papers; what is wrong with it is told by its reading.</summary>
