@@ -66,14 +66,27 @@
   window.scribeline = {
     live() { document.documentElement.dataset.live = ""; show(); },
     focus(id) { document.getElementById(id)?.focus({ preventScroll: false }); },
-    middle(id) {
+    // What stands in the middle of a window on a drawing stays there as the drawing grows and shrinks. Only a hand moves the middle: a scroll
+    // to where the window was put is no hand's, and one told of after the drawing has changed is that of the drawing before.
+    hold(id) {
       const view = document.getElementById(id);
-      if (!view) return;
-      if (view.kept === undefined) {
-        view.kept = 0.5;
-        view.addEventListener("scroll", () => { view.kept = (view.scrollTop + view.clientHeight / 2) / view.scrollHeight; });
-      }
-      view.scrollTo({ left: (view.scrollWidth - view.clientWidth) / 2, top: view.kept * view.scrollHeight - view.clientHeight / 2 });
+      if (!view || view.held) return;
+      view.held = true;
+      const state = () => [view.scrollLeft, view.scrollTop, view.scrollWidth, view.scrollHeight, view.clientWidth, view.clientHeight];
+      let middle = { x: 0.5, y: 0.5 };
+      let put = state();
+      const settle = () => {
+        view.scrollTo({ left: middle.x * view.scrollWidth - view.clientWidth / 2, top: middle.y * view.scrollHeight - view.clientHeight / 2 });
+        put = state();
+      };
+      view.addEventListener("scroll", () => {
+        const [left, top, ...size] = state();
+        if (size.some((side, i) => side !== put[i + 2]) || (left === put[0] && top === put[1])) return;
+        middle = { x: (left + view.clientWidth / 2) / view.scrollWidth, y: (top + view.clientHeight / 2) / view.scrollHeight };
+        put = state();
+      });
+      const sizes = new ResizeObserver(settle);
+      for (const held of [view, ...view.children]) sizes.observe(held);
     },
     caret(id, value, at, version, number) {
       const text = document.getElementById(id);
