@@ -180,10 +180,6 @@ public sealed partial class Study
     /// <summary>Mean wind speed at a height above ground, m/s.</summary>
     public double WindAt(double height) => Day.Wind.At<Scalar>(height).Speed();
 
-    /// <summary>The planned weather in words.</summary>
-    public string PlannedText => Planned is null ? "nothing"
-        : $"{Planned.Air.Temperature - 273.15:F1} °C, {Planned.Air.StationPressure / 100:F0} hPa, wind {Planned.WindAt(10):F1} m/s at 10 m";
-
     /// <summary>Mean thrust from ignition to a time, N.</summary>
     public double MeanThrustUntil(double time) => Motor.Curve.ImpulseAt<Scalar>(time) / time;
 

@@ -21,9 +21,9 @@ public sealed class Card() : Question("card", "What do I hand in?", Place.Field)
         draft.RestsOn(study.MassBasis);
         var others = Questionnaire.All.Where(q => q.Id != Id && q.Place != Place.Log).Select(q => q.Ask(study)).ToArray();
         int stop = others.Count(a => a.Verdict == Verdict.Stop), open = others.Count(a => a.Verdict == Verdict.Open);
-        draft.Judged("answers that stop", stop, Unit.Count, stop > 0 ? Verdict.Watch : Verdict.Clear);
-        draft.Judged("answers that are open", open, Unit.Count, open > 0 ? Verdict.Watch : Verdict.Clear);
-        draft.Judged("answers to watch", others.Count(a => a.Verdict == Verdict.Watch), Unit.Count, Verdict.Clear);
+        draft.Judged("of verdict stop", stop, Unit.Count, stop > 0 ? Verdict.Watch : Verdict.Clear);
+        draft.Judged("of verdict open", open, Unit.Count, open > 0 ? Verdict.Watch : Verdict.Clear);
+        draft.Judged("of verdict watch", others.Count(a => a.Verdict == Verdict.Watch), Unit.Count, Verdict.Clear);
         draft.List(() => new("Rocket and motor", [new("line"), new("entry")], new Lines(study, others).Rocket().ToValueList()));
         draft.List(() => new("Recovery", [new("line"), new("entry")], new Lines(study, others).Recovery().ToValueList()));
         draft.List(() => new("Range", [new("line"), new("entry")], new Lines(study, others).Range().ToValueList()));

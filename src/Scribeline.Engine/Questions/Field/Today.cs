@@ -20,7 +20,8 @@ public sealed class Today() : Question("today", "What does today change?", Place
         Show(draft, w, "T", "temperature at the pad", Unit.Temperature, "K", study.Air.Temperature, planned.Air.Temperature);
         Show(draft, w, "p", "pressure at the pad", Unit.Pressure, "Pa", study.Air.StationPressure, planned.Air.StationPressure);
         Show(draft, w, "rho", "air density at the pad", Unit.Density, "kg/m³", study.DensityAtPad, planned.DensityAtPad);
-        Show(draft, w, "u", "wind at 10 m", Unit.Speed, "m/s", study.WindAt(10), planned.WindAt(10));
+        if (study.WindIsKnown && planned.WindIsKnown) Show(draft, w, "u", "wind at 10 m", Unit.Speed, "m/s", study.WindAt(10), planned.WindAt(10));
+        else draft.Note(study.WindIsKnown ? "The planned weather has no wind: today's is compared with a calm." : "No wind of today is typed: a calm is compared with the planned weather.");
 
         var changed = 0;
         var n = 0;
@@ -42,7 +43,6 @@ public sealed class Today() : Question("today", "What does today change?", Place
         }
 
         if (changed == 0) draft.Note("No verdict changes.");
-        draft.Note($"Planned: {study.PlannedText}.");
         return draft.Done();
     }
 
