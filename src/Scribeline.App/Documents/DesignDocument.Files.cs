@@ -154,14 +154,14 @@ public sealed partial class DesignDocument
     private void Hold()
     {
         if (reading.Named.Count > 0 || reading.Design is not null) named = reading.Named;
-        Open(named);
+        Open(named.Select(n => n.Path));
     }
 
-    private void Open(ValueList<NamedFile> files)
+    private void Open(IEnumerable<string> files)
     {
-        foreach (var file in files.Where(n => !others.ContainsKey(n.Path)))
+        foreach (var file in files.Where(f => !others.ContainsKey(f)))
         {
-            if (File.Exists(file.Path) && HeldFile.Open(file.Path) is { } held) others[file.Path] = held;
+            if (File.Exists(file) && HeldFile.Open(file) is { } held) others[file] = held;
         }
     }
 
@@ -171,7 +171,8 @@ public sealed partial class DesignDocument
     private Dictionary<string, string> NamedTexts() =>
         named.Where(n => others.ContainsKey(n.Path) && !n.Key.Contains('.', StringComparison.Ordinal)).DistinctBy(n => n.Key).ToDictionary(n => n.Key, n => others[n.Path].Text, StringComparer.Ordinal);
 
-    private IEnumerable<HeldFile> Changes() => named.Select(n => others.GetValueOrDefault(n.Path)).OfType<HeldFile>().Where(h => h.IsChanged);
+    // What was typed into a file is not lost when the design names another in its place.
+    private IEnumerable<HeldFile> Changes() => others.Values.Where(h => h.IsChanged);
 
     private List<(string File, string Text, string Basis)> Unwritten() => [.. Changes().Select(h => (NameOf(h.Path), h.Text, h.Saved))];
 }

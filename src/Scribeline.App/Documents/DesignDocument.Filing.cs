@@ -10,7 +10,7 @@ public sealed partial class DesignDocument
     /// <summary>The design file as it was read or written last.</summary>
     public FileWatch Disk { get; private set; }
 
-    /// <summary>Whether its text, or that of a file it names, differs from the file as last read or written.</summary>
+    /// <summary>Whether its text, or that of a file it names or named, differs from the file as last read or written.</summary>
     public bool IsChanged
     {
         get
@@ -51,7 +51,7 @@ public sealed partial class DesignDocument
         {
             if (journal.TextOf(revision) is not { } text) return [];
             List<FileEdit> edits = [new("", TextEdit.Between(reading.Text, text))];
-            Open(Read("", text).Named);
+            Open(Read("", text).Named.Select(n => n.Path));
             foreach (var file in journal.FilesOf(revision))
             {
                 if (PathOf(file.Name) is not { } path || !others.TryGetValue(path, out var held)) continue;
@@ -213,16 +213,18 @@ public sealed partial class DesignDocument
     private UnsavedWork? Kept()
     {
         if (journal.Unsaved is { } own && own.Text != reading.Text) return own;
+        Open(journal.UnsavedFiles.Select(u => PathOf(u.File)).OfType<string>());
         return journal.UnsavedFiles.FirstOrDefault(u => PathOf(u.File) is { } file && TextOf(file) is { } text && text != u.Work.Text)?.Work;
     }
 
     private IEnumerable<(string Path, FileWatch Disk, bool Changed)> Watched() =>
-        named.Select(n => others.GetValueOrDefault(n.Path)).OfType<HeldFile>().Select(h => (h.Path, h.Disk, h.IsChanged)).Prepend((Path, Disk, IsOwnChanged));
+        named.Select(n => others.GetValueOrDefault(n.Path)).OfType<HeldFile>().Union(Changes()).Select(h => (h.Path, h.Disk, h.IsChanged)).Prepend((Path, Disk, IsOwnChanged));
 
     // What a saving is about to replace, whoever wrote it.
     private (string Text, ValueList<KeptFile> Files) OnDisk() => (
         DesignFile.TextOf(Path).Text ?? saved,
-        reading.Kept.Select(f => PathOf(f.Name) is { } path && others.TryGetValue(path, out var held) && held.IsChanged ? f with { Text = DesignFile.TextOf(path).Text ?? held.Saved } : f).ToValueList());
+        reading.Kept.Concat(Changes().Select(h => new KeptFile(NameOf(h.Path), h.Text))).DistinctBy(f => f.Name)
+            .Select(f => PathOf(f.Name) is { } path && others.TryGetValue(path, out var held) && held.IsChanged ? f with { Text = DesignFile.TextOf(path).Text ?? held.Saved } : f).ToValueList());
 
     private void TakeOver(string path)
     {

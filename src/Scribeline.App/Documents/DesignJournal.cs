@@ -12,6 +12,7 @@ namespace Scribeline.App.Documents;
 internal sealed class DesignJournal : IDisposable
 {
     private readonly Lock gate = new();
+    private readonly Lock writing = new();
     private readonly string path;
     private Logbook? logbook;
     private (string Text, string Basis, IReadOnlyList<(string File, string Text, string Basis)> Files)? waiting;
@@ -110,18 +111,11 @@ internal sealed class DesignJournal : IDisposable
     /// <param name="text">The design's own text.</param>
     /// <param name="files">The files it names.</param>
     /// <param name="words">Why; may be empty.</param>
-    public void Save(string text, ValueList<KeptFile> files, string words = "")
-    {
-        Do(book => book.Save(text, files, words, DateTimeOffset.UtcNow).Problem);
-        KeepFiles([]);
-    }
+    public void Save(string text, ValueList<KeptFile> files, string words = "") =>
+        Settle(book => book.Save(text, files, words, DateTimeOffset.UtcNow).Problem);
 
     /// <summary>Drops unsaved work.</summary>
-    public void Drop()
-    {
-        Do(book => book.Drop().Problem);
-        KeepFiles([]);
-    }
+    public void Drop() => Settle(book => book.Drop().Problem);
 
     public void Dispose()
     {
@@ -133,19 +127,33 @@ internal sealed class DesignJournal : IDisposable
 
     private void Write()
     {
-        (string Text, string Basis, IReadOnlyList<(string File, string Text, string Basis)> Files)? next;
-        lock (gate) (next, waiting) = (waiting, null);
-        if (next is not { } now) return;
-        KeepFiles(now.Files);
-        if (now.Text == now.Basis) Do(book => book.Drop().Problem);
-        else Do(book => book.Keep(now.Text, Logbook.HashOf(now.Basis), DateTimeOffset.UtcNow).Problem);
+        lock (writing)
+        {
+            (string Text, string Basis, IReadOnlyList<(string File, string Text, string Basis)> Files)? next;
+            lock (gate) (next, waiting) = (waiting, null);
+            if (next is not { } now) return;
+            KeepFiles(now.Files);
+            if (now.Text == now.Basis) Do(book => book.Drop().Problem);
+            else Do(book => book.Keep(now.Text, Logbook.HashOf(now.Basis), DateTimeOffset.UtcNow).Problem);
+        }
+    }
+
+    // After it nothing is unsaved, also of what still waited to be written.
+    private void Settle(Func<Logbook, Problem?> what)
+    {
+        lock (writing)
+        {
+            lock (gate) waiting = null;
+            Do(what);
+            KeepFiles([]);
+        }
     }
 
     private void KeepFiles(IReadOnlyList<(string File, string Text, string Basis)> files)
     {
         if (files.Count + (keptFiles ? 1 : 0) == 0) return;
-        keptFiles = files.Count > 0;
         Do(book => book.KeepFiles(files.Select(f => (f.File, f.Text, Logbook.HashOf(f.Basis))), DateTimeOffset.UtcNow).Problem);
+        keptFiles = files.Count > 0;
     }
 
     private void Do(Func<Logbook, Problem?> what)

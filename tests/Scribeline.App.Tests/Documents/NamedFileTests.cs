@@ -220,6 +220,58 @@ public sealed class NamedFileTests : IDisposable
     }
 
     [Fact]
+    public async Task What_is_saved_is_unsaved_no_longer()
+    {
+        Assert.Null(document.Change("motor.length", "412 mm"));
+        await document.Settled;
+        Assert.Null(document.Save());
+        await document.Settled;
+        Rewrite(Motor, "412 mm", "404 mm", 1);
+        using (var again = Open()) Assert.Null(again.Unsaved);
+
+        // Neither by what still waits to be kept when it is saved.
+        for (var i = 0; i < 20; i++)
+        {
+            Assert.Null(document.Change("motor.length", $"{413 + i} mm"));
+            Assert.Null(document.Save(over: true));
+        }
+
+        await document.Settled;
+        Rewrite(Motor, "432 mm", "404 mm", 2);
+        using var last = Open();
+        Assert.Null(last.Unsaved);
+    }
+
+    [Fact]
+    public async Task What_was_typed_into_a_motor_is_kept_when_another_is_named_in_its_place()
+    {
+        Assert.Null(document.Change("motor.length", "412 mm"));
+        Assert.Null(document.Change("motor", "../motors/l1053.yaml"));
+        await document.Settled;
+
+        // After a sudden end, and after saving.
+        using (var again = Open())
+        {
+            again.TakeUp();
+            Assert.Equal("../motors/l1053.yaml", again.Named.Single(n => n.Key == "motor").Name);
+            Assert.Null(again.Change("motor", "../motors/k521.yaml"));
+            Assert.Equal("412 mm", again.Outline!.Find("motor")!.Fields.Single(f => f.Word == "length").Typed);
+        }
+
+        // Another program's text is not written over unseen.
+        Rewrite(Motor, "404 mm", "405 mm", 1);
+        document.Look();
+        Assert.Equal("../motors/k521.yaml", Assert.Single(document.Told));
+        Assert.NotNull(document.Save());
+        Assert.Null(document.Save(over: true));
+        Assert.False(document.IsChanged);
+        Assert.Contains("412 mm", File.ReadAllText(Motor), StringComparison.Ordinal);
+        Assert.Contains("l1053", File.ReadAllText(Design), StringComparison.Ordinal);
+        Assert.Equal(["rocket.yaml", "../motors/k521.yaml"], document.TakeUp(document.Revisions[1]));
+        Assert.Equal("405 mm", Typed("motor.length"));
+    }
+
+    [Fact]
     public void A_revision_is_compared_and_taken_up_with_the_files_it_names()
     {
         Assert.Null(document.Save());
