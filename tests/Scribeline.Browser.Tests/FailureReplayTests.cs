@@ -43,6 +43,7 @@ public class FailureReplayTests(Bench bench)
 
         // The plot that goes along is of this flight: it ends where this flight ends.
         var pad = place.Page.Locator(".replay-plots .plot-pad").First;
+        await Expect(pad).ToHaveAttributeAsync("aria-busy", "false");
         await pad.FocusAsync();
         await pad.PressAsync("End");
         await Expect(pad).ToHaveAttributeAsync("aria-valuetext", new Regex("^" + Regex.Escape(Shown.Text(outcome.Pieces.Max(p => p.Landing.At.Time), Unit.Time, true))));

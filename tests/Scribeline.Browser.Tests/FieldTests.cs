@@ -57,6 +57,7 @@ public class FieldTests(Bench bench)
         var gate = new PhoneGate(TimeProvider.System);
         await using var server = await PhoneServer.Start(place.Document, gate, IPAddress.Loopback, cancel: Cancel);
         await using var phone = await bench.Browser.NewContextAsync(new() { ViewportSize = new() { Width = 390, Height = 844 }, JavaScriptEnabled = true });
+        phone.SetDefaultTimeout((float)Bench.Patience.TotalMilliseconds);
         var page = await phone.NewPageAsync();
         await page.GotoAsync(gate.Invitation!.ToString());
         await page.GetByRole(AriaRole.Button, new() { Name = "Join with this phone" }).ClickAsync();

@@ -34,10 +34,12 @@ public class LogTests(Bench bench)
         var lessons = place.Page.Locator(".lessons");
         await lessons.GetByRole(AriaRole.Button, new() { Name = "Accept drag over that predicted" }).ClickAsync();
         await Expect(lessons.GetByRole(AriaRole.Status)).ToContainTextAsync("Undo takes it back");
+        await place.Answered();
         Assert.Matches(@"\ndrag scale: \{value: 1\.1\d* ± 0\.\d+, known: flown\}", place.Document.Reading.Text);
         await lessons.GetByRole(AriaRole.Button, new() { Name = "Take back drag over that predicted" }).ClickAsync();
         await Expect(lessons.GetByRole(AriaRole.Button, new() { Name = "Take back drag over that predicted" })).ToHaveCountAsync(0);
         Assert.DoesNotContain("drag scale", place.Document.Reading.Text, StringComparison.Ordinal);
+        await place.Answered();
 
         // It asks before a record is gone.
         await flights.GetByRole(AriaRole.Button, new() { Name = "Take out flight 1" }).ClickAsync();

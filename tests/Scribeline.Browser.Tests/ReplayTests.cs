@@ -77,8 +77,12 @@ public class ReplayTests(Bench bench)
         var replay = await Opened(place);
         var play = replay.GetByRole(AriaRole.Button, new() { Name = "Play" });
         await play.ClickAsync();
-        await Expect(replay.Locator(".replay-state")).ToContainTextAsync("motor burning");
+        await Expect(replay.Locator(".replay-time")).Not.ToHaveTextAsync(Shown.Text(0, Unit.Time, true));
         await replay.GetByRole(AriaRole.Button, new() { Name = "Pause" }).ClickAsync();
+        await Expect(play).ToBeVisibleAsync();
+        var paused = await replay.Locator(".replay-time").TextContentAsync();
+        await place.Page.EvaluateAsync("() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))");
+        await Expect(replay.Locator(".replay-time")).ToHaveTextAsync(paused!);
         var slider = replay.GetByLabel("Time of the flight");
         var before = await slider.GetAttributeAsync("max");
         Assert.Null(place.Document.Change("firing[0].descending through.height", "1500 ft"));

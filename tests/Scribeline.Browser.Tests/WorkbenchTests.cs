@@ -85,7 +85,8 @@ public class WorkbenchTests(Bench bench)
         await place.Page.Locator("[data-path='parts[1].length'] input").FillAsync("22 in");
         await other.Locator("[data-path='parts[3].length'] input").FillAsync("37 in");
         await Expect(other.Locator("#undo")).ToBeEnabledAsync();
-        await place.Document.Settled;
+        await place.Answered();
+        await place.Answered(other);
         Assert.Contains("length: 22 in", place.Document.Reading.Text, StringComparison.Ordinal);
         Assert.Contains("length: 37 in", place.Document.Reading.Text, StringComparison.Ordinal);
         await Expect(place.Page.Locator("#q-stack .figure")).ToHaveTextAsync(await other.Locator("#q-stack .figure").InnerTextAsync());

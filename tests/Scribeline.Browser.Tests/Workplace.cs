@@ -93,13 +93,15 @@ public sealed class Workplace : IAsyncDisposable
         return page;
     }
 
-    /// <summary>Picks a thing in the list of all.</summary>
+    /// <summary>Picks a thing in the list of all, by its key: what a question opened above it has moved away cannot be missed so.</summary>
     public async Task Pick(string path, IPage? window = null)
     {
         // Where room is short, the list waits behind its button.
         var turn = (window ?? Page).Locator("#turn-things[aria-expanded='false']");
-        if (await turn.IsVisibleAsync()) await turn.ClickAsync();
-        await (window ?? Page).Locator($"[id='pick-{path}']").ClickAsync();
+        if (await turn.IsVisibleAsync()) await turn.PressAsync("Enter");
+        var pick = (window ?? Page).Locator($"[id='pick-{path}']");
+        await pick.WaitForAsync();
+        await pick.PressAsync("Enter");
     }
 
     /// <summary>

@@ -36,6 +36,7 @@ public class YardTests(Bench bench)
         await Counted(place, own);
         await place.Page.GetByRole(AriaRole.Button, new() { Name = "Put back shot 1" }).PressAsync("Enter");
         await Counted(place, own + 1);
+        await place.Answered();
 
         await place.Page.ClickAsync("#let-count");
         await Expect(place.Page.Locator("#let-count")).ToHaveTextAsync("Set the shots aside");
@@ -72,7 +73,8 @@ public class YardTests(Bench bench)
 
     private static async Task Counted(Workplace place, int shots)
     {
-        for (var i = 0; i < 200 && place.Document.Answers.Study!.Rocket.Shots.Count != shots; i++) await Task.Delay(50, TestContext.Current.CancellationToken);
+        var look = TimeSpan.FromMilliseconds(50);
+        for (var left = Bench.Patience / look; left > 0 && place.Document.Answers.Study!.Rocket.Shots.Count != shots; left--) await Task.Delay(look, TestContext.Current.CancellationToken);
         Assert.Equal(shots, place.Document.Answers.Study!.Rocket.Shots.Count);
     }
 }

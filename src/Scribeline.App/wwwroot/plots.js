@@ -57,11 +57,13 @@
     }
 
     async #load() {
-      const from = this.dataset.src;
-      const answer = await fetch(from).catch(() => null);
-      if (from !== this.dataset.src || !answer?.ok) return;
-      this.#told = await answer.json();
-      const { pad, svg } = this.#parts;
+      const from = this.dataset.src, { pad, svg } = this.#parts;
+      pad.setAttribute("aria-busy", "true");
+      const told = await fetch(from).then((answer) => answer.ok ? answer.json() : null).catch(() => null);
+      if (from !== this.dataset.src) return;
+      pad.setAttribute("aria-busy", "false");
+      if (!told) return;
+      this.#told = told;
       pad.setAttribute("aria-label", `${this.dataset.label}. Arrow keys read the values.`);
       pad.setAttribute("aria-valuemax", String(Math.max(0, this.#told.x.length - 1)));
       pad.hidden = !this.#told.wide;
