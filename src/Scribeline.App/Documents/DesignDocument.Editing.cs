@@ -120,7 +120,7 @@ public sealed partial class DesignDocument
     private void Take(string file, string text, string? key, DesignReading? next = null)
     {
         next ??= Read(file, text);
-        var before = TextOf(file)!;
+        var before = file.Length == 0 ? reading.Text : others[file].Text;
         history.Did(TextEdit.Between(before, text), before, key, file);
         if (file.Length > 0) others[file].Text = text;
         Became(next);

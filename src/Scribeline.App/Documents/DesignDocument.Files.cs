@@ -41,7 +41,7 @@ public sealed partial class DesignDocument
     /// <param name="file">The file; empty for the design's own.</param>
     public string? TextOf(string file)
     {
-        lock (gate) return file.Length == 0 ? reading.Text : others.GetValueOrDefault(file)?.Text;
+        lock (gate) return file.Length == 0 ? reading.Text : Held(file)?.Text;
     }
 
     /// <summary>A file's name from the design's folder.</summary>
@@ -73,9 +73,9 @@ public sealed partial class DesignDocument
     {
         lock (gate)
         {
-            if (named.FirstOrDefault(n => n.Key == key) is not { } file || !others.TryGetValue(file.Path, out var from)) return new(key, "There is no file to copy.", "");
+            if (named.FirstOrDefault(n => n.Key == key) is not { } file || Held(file.Path) is not { } from) return new(key, "There is no file to copy.", "");
             if (PlaceBeside(name) is not { } stem) return Nameless(key);
-            var table = key == "motor" && named.FirstOrDefault(n => n.Key == "motor.thrust") is { } thrust ? others.GetValueOrDefault(thrust.Path) : null;
+            var table = key == "motor" && named.FirstOrDefault(n => n.Key == "motor.thrust") is { } thrust ? Held(thrust.Path) : null;
             if (Taken(stem, table is null ? [".yaml"] : [".yaml", ".csv"]) is { } there) return there;
             var text = from.Text;
             if (table is not null) text = DesignText.Replace(text, "thrust", System.IO.Path.GetFileName(stem) + ".csv").Text;
@@ -131,21 +131,21 @@ public sealed partial class DesignDocument
         {
             var dot = path.IndexOf('.', StringComparison.Ordinal);
             return dot > 0 && named.FirstOrDefault(n => n.Key == path[..dot]) is { } file
-                ? (others.ContainsKey(file.Path) ? file.Path : null, path[(dot + 1)..])
+                ? (Held(file.Path)?.Path, path[(dot + 1)..])
                 : ("", path);
         }
     }
 
     private (string File, string? At)? ThrustPlace()
     {
-        if (named.FirstOrDefault(n => n.Key == "motor.thrust") is { } table) return others.ContainsKey(table.Path) ? (table.Path, null) : null;
+        if (named.FirstOrDefault(n => n.Key == "motor.thrust") is { } table) return Held(table.Path) is null ? null : (table.Path, null);
         return Holder("motor.thrust") is { File: { } file, At: { } at } ? (file, at) : null;
     }
 
     // Reads the design with another text in place of one.
     private DesignReading Read(string file, string text)
     {
-        var texts = others.ToDictionary(o => o.Key, o => o.Value.Text, StringComparer.Ordinal);
+        var texts = others.Where(o => o.Value.IsThere).ToDictionary(o => o.Key, o => o.Value.Text, StringComparer.Ordinal);
         if (file.Length > 0) texts[file] = text;
         return DesignFile.ReadText(file.Length == 0 ? text : reading.Text, Path, texts);
     }
@@ -159,17 +159,27 @@ public sealed partial class DesignDocument
 
     private void Open(IEnumerable<string> files)
     {
-        foreach (var file in files.Where(f => !others.ContainsKey(f)))
+        foreach (var file in files.Where(f => Held(f) is null))
         {
             if (File.Exists(file) && HeldFile.Open(file) is { } held) others[file] = held;
         }
+    }
+
+    // A file that is open here; null where it is not, or is gone.
+    private HeldFile? Held(string path) => others.GetValueOrDefault(path) is { IsThere: true } held ? held : null;
+
+    // The same, or one to be given its text again where there is none on the disk.
+    private HeldFile? HeldOrLost(string path)
+    {
+        if (others.TryGetValue(path, out var held)) return held;
+        return File.Exists(path) ? null : others[path] = HeldFile.Lost(path);
     }
 
     // A kept name leads nowhere else than what is typed in a design may lead.
     private string? PathOf(string name) => DesignFile.Near(name, Path).File;
 
     private Dictionary<string, string> NamedTexts() =>
-        named.Where(n => others.ContainsKey(n.Path) && !n.Key.Contains('.', StringComparison.Ordinal)).DistinctBy(n => n.Key).ToDictionary(n => n.Key, n => others[n.Path].Text, StringComparer.Ordinal);
+        named.Where(n => Held(n.Path) is not null && !n.Key.Contains('.', StringComparison.Ordinal)).DistinctBy(n => n.Key).ToDictionary(n => n.Key, n => others[n.Path].Text, StringComparer.Ordinal);
 
     // What was typed into a file is not lost when the design names another in its place.
     private IEnumerable<HeldFile> Changes() => others.Values.Where(h => h.IsChanged);

@@ -40,8 +40,8 @@ public sealed partial class DesignDocument
     }
 
     /// <summary>
-    /// Puts the design and the files it named back to what they were with a revision, as one change that can be undone. A file that is no longer
-    /// there stays away.
+    /// Puts the design and the files it named back to what they were with a revision, as one change that can be undone. A file that is gone comes
+    /// back, and is written with the next saving.
     /// </summary>
     /// <returns>Names of the files that have another text now, the design's own first.</returns>
     public ValueList<string> TakeUp(Revision revision)
@@ -54,7 +54,7 @@ public sealed partial class DesignDocument
             Open(Read("", text).Named.Select(n => n.Path));
             foreach (var file in journal.FilesOf(revision))
             {
-                if (PathOf(file.Name) is not { } path || !others.TryGetValue(path, out var held)) continue;
+                if (PathOf(file.Name) is not { } path || HeldOrLost(path) is not { } held) continue;
                 edits.Add(new(path, TextEdit.Between(held.Text, file.Text)));
                 held.Text = file.Text;
             }
@@ -153,7 +153,7 @@ public sealed partial class DesignDocument
             }
 
             // A file that was missing has come.
-            if (named.Any(n => !others.ContainsKey(n.Path) && File.Exists(n.Path)))
+            if (named.Any(n => Held(n.Path) is null && File.Exists(n.Path)))
             {
                 found = true;
                 Became(Read("", reading.Text));
@@ -192,7 +192,7 @@ public sealed partial class DesignDocument
             if (own is not null) Take("", own.Text, null);
             foreach (var (file, work) in files)
             {
-                if (PathOf(file) is { } near && others.ContainsKey(near)) Take(near, work.Text, null);
+                if (PathOf(file) is { } near && HeldOrLost(near) is not null) Take(near, work.Text, null);
             }
         }
 
@@ -214,7 +214,7 @@ public sealed partial class DesignDocument
     {
         if (journal.Unsaved is { } own && own.Text != reading.Text) return own;
         Open(journal.UnsavedFiles.Select(u => PathOf(u.File)).OfType<string>());
-        return journal.UnsavedFiles.FirstOrDefault(u => PathOf(u.File) is { } file && TextOf(file) is { } text && text != u.Work.Text)?.Work;
+        return journal.UnsavedFiles.FirstOrDefault(u => PathOf(u.File) is { } file && (Held(file) is { } held ? held.Text != u.Work.Text : !File.Exists(file)))?.Work;
     }
 
     private IEnumerable<(string Path, FileWatch Disk, bool Changed)> Watched() =>
@@ -224,7 +224,8 @@ public sealed partial class DesignDocument
     private (string Text, ValueList<KeptFile> Files) OnDisk() => (
         DesignFile.TextOf(Path).Text ?? saved,
         reading.Kept.Concat(Changes().Select(h => new KeptFile(NameOf(h.Path), h.Text))).DistinctBy(f => f.Name)
-            .Select(f => PathOf(f.Name) is { } path && others.TryGetValue(path, out var held) && held.IsChanged ? f with { Text = DesignFile.TextOf(path).Text ?? held.Saved } : f).ToValueList());
+            .Select(f => PathOf(f.Name) is { } path && others.TryGetValue(path, out var held) && held.IsChanged ? f with { Text = DesignFile.TextOf(path).Text ?? held.Saved } : f)
+            .Where(f => f.Text.Length > 0).ToValueList());
 
     private void TakeOver(string path)
     {

@@ -5,6 +5,9 @@ public sealed class FileWatch(string path)
 {
     private readonly (DateTime Time, long Length) then = Stamp(path);
 
+    /// <summary>Whether there was a file then.</summary>
+    public bool WasThere => then.Length >= 0;
+
     /// <summary>Whether it is another now.</summary>
     public bool HasChanged => Stamp(path) != then;
 

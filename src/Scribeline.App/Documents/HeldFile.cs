@@ -22,6 +22,12 @@ internal sealed class HeldFile
     /// <summary>Whether the text differs from the file as last read or written.</summary>
     public bool IsChanged => Text != Saved;
 
+    /// <summary>Whether there is a text, here or on the disk.</summary>
+    public bool IsThere => Text.Length > 0 || Disk.WasThere;
+
+    /// <summary>A file that is not on the disk, to be given a text again.</summary>
+    public static HeldFile Lost(string path) => new(path, "");
+
     /// <summary>A file as it is on the disk; null where it cannot be read.</summary>
     public static HeldFile? Open(string path) => DesignFile.TextOf(path).Text is { } text ? new(path, text) : null;
 

@@ -315,7 +315,7 @@ public sealed class NamedFileTests : IDisposable
     }
 
     [Fact]
-    public void A_revision_that_named_another_motor_brings_it_back_and_a_lost_file_stays_away()
+    public async Task A_revision_that_named_another_motor_brings_it_back_even_a_lost_one()
     {
         Assert.Null(document.Change("motor.length", "412 mm"));
         Assert.Null(document.Save());
@@ -334,8 +334,37 @@ public sealed class NamedFileTests : IDisposable
 
         File.Delete(Motor);
         using var last = Open();
-        Assert.Equal(["rocket.yaml"], last.TakeUp(then));
-        Assert.Contains("There is no file", Assert.Single(last.Problems).Message, StringComparison.Ordinal);
+        Assert.Equal(["rocket.yaml", "../motors/k521.yaml"], last.TakeUp(then));
+        Assert.Empty(last.Problems);
+        last.Undo();
+        Assert.Equal("l1053.yaml", Path.GetFileName(last.Named.Single(n => n.Key == "motor").Path));
+        last.Redo();
+        Assert.Empty(last.Problems);
+        await last.Settled;
+
+        // Neither is it lost with a sudden end.
+        using (var sudden = Open())
+        {
+            sudden.TakeUp();
+            Assert.Empty(sudden.Problems);
+            Assert.Equal("412 mm", sudden.Outline!.Find("motor")!.Fields.Single(f => f.Word == "length").Typed);
+        }
+
+        Assert.Null(last.Save());
+        Assert.Contains("412 mm", File.ReadAllText(Motor), StringComparison.Ordinal);
+        Assert.Contains(last.Since(last.Revisions[1])!, f => f.Name == "rocket.yaml" && f.IsChanged);
+
+        // One that comes by another hand meanwhile is taken over, or told.
+        File.Delete(Motor);
+        using var gone = Open();
+        Assert.Contains("There is no file", Assert.Single(gone.Problems).Message, StringComparison.Ordinal);
+        Assert.Equal(["../motors/k521.yaml"], gone.TakeUp(then));
+        File.WriteAllText(Motor, then.Words);
+        gone.Look();
+        Assert.Equal("../motors/k521.yaml", Assert.Single(gone.Told));
+        Assert.NotNull(gone.Save());
+        Assert.Null(gone.Save(over: true));
+        Assert.Contains("412 mm", File.ReadAllText(Motor), StringComparison.Ordinal);
     }
 
     [Fact]
