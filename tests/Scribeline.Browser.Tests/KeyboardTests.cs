@@ -94,6 +94,20 @@ public class KeyboardTests(Bench bench)
     }
 
     [Fact]
+    public async Task Who_types_already_is_not_called_to_the_head_of_what_was_picked()
+    {
+        await using var place = await bench.Open();
+        await place.Pick("parts[1]");
+        await Expect(place.Page.Locator("#thing-head")).ToBeFocusedAsync();
+        var length = place.Page.Locator(".things [data-path='parts[1].length'] input");
+        await length.FocusAsync();
+        await place.Page.EvaluateAsync("scribeline.focus('thing-head')");
+        await Expect(length).ToBeFocusedAsync();
+        await place.Page.EvaluateAsync("document.activeElement.blur(); scribeline.focus('thing-head')");
+        await Expect(place.Page.Locator("#thing-head")).ToBeFocusedAsync();
+    }
+
+    [Fact]
     public async Task A_changed_verdict_is_told_once_and_nothing_else()
     {
         await using var place = await bench.Open();

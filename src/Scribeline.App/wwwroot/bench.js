@@ -65,7 +65,10 @@
 
   window.scribeline = {
     live() { document.documentElement.dataset.live = ""; show(); },
-    focus(id) { document.getElementById(id)?.focus({ preventScroll: false }); },
+    // Where a page was asked for comes after what was done since: whoever types by then is not called away.
+    focus(id) {
+      if (!document.activeElement?.matches("input, select, textarea")) document.getElementById(id)?.focus({ preventScroll: false });
+    },
     // What stands in the middle of a window on a drawing stays there as the drawing grows and shrinks. Only a hand moves the middle: a scroll
     // to where the window was put is no hand's, and one told of after the drawing has changed is that of the drawing before.
     hold(id) {
