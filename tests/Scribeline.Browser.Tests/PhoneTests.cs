@@ -115,6 +115,25 @@ public class PhoneTests(Bench bench)
             along);
     }
 
+    [Fact]
+    public async Task Brought_nearer_words_stand_beside_what_they_name()
+    {
+        await using var place = await bench.Open();
+        for (var near = 1; near <= 2; near++)
+        {
+            await place.Page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Nearer" }).ClickAsync();
+            await Expect(place.Page.Locator($".near-{near}")).ToBeVisibleAsync();
+            var cut = await place.Page.EvaluateAsync<string[]>("""
+                () => {
+                  const view = document.querySelector(".rocket-window").getBoundingClientRect();
+                  const words = [...document.querySelectorAll(".rocket-drawing .word")].map((w) => [w.textContent, w.getBoundingClientRect()]).filter(([, box]) => box.top > view.top && box.bottom < view.bottom);
+                  return words.length < 2 ? ["no words"] : words.filter(([, box]) => box.left < view.left || box.right > view.right).map(([words]) => words);
+                }
+                """);
+            Assert.Empty(cut);
+        }
+    }
+
     private static async Task<double> Bottom(Workplace place, string selector)
     {
         var box = (await place.Page.Locator(selector).First.BoundingBoxAsync())!;

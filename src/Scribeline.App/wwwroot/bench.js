@@ -70,13 +70,14 @@
       if (!document.activeElement?.matches("input, select, textarea")) document.getElementById(id)?.focus({ preventScroll: false });
     },
     // What stands in the middle of a window on a drawing stays there as the drawing grows and shrinks. Only a hand moves the middle: a scroll
-    // to where the window was put is no hand's, and one told of after the drawing has changed is that of the drawing before.
-    hold(id) {
+    // to where the window was put is no hand's, and one told of after the drawing has changed is that of the drawing before. At first the
+    // drawing's axis stands there.
+    hold(id, axis) {
       const view = document.getElementById(id);
       if (!view || view.held) return;
       view.held = true;
       const state = () => [view.scrollLeft, view.scrollTop, view.scrollWidth, view.scrollHeight, view.clientWidth, view.clientHeight];
-      let middle = { x: 0.5, y: 0.5 };
+      let middle = { x: view.querySelector(axis).x1.baseVal.value / view.querySelector("svg").viewBox.baseVal.width, y: 0.5 };
       let put = state();
       const settle = () => {
         view.scrollTo({ left: middle.x * view.scrollWidth - view.clientWidth / 2, top: middle.y * view.scrollHeight - view.clientHeight / 2 });

@@ -82,12 +82,14 @@ public sealed class ComponentTests : IDisposable
     public void A_figure_is_set_apart_from_its_unit(double value, Unit unit, string number, string symbol) =>
         Assert.Equal((number, symbol), FigureText.Split(value, unit, inch: false));
 
-    [Fact]
-    public void Words_beside_the_rocket_never_cover_each_other()
+    [Theory]
+    [InlineData(1)]
+    [InlineData(0.3)]
+    public void Words_beside_the_rocket_never_cover_each_other(double size)
     {
         var words = Enumerable.Range(0, 30).Select(i => new RocketWord($"{i}", i % 3 == 0 ? "more" : "", 480 + i, 0, null, "joint"));
-        var placed = RocketWord.Spread(words, RocketScale.Height);
-        Assert.All(placed.Zip(placed.Skip(1)), pair => Assert.True(pair.Second.Y - pair.First.Y >= (pair.First.More.Length > 0 ? 34 : 20)));
+        var placed = RocketWord.Spread(words, RocketScale.Height, size);
+        Assert.All(placed.Zip(placed.Skip(1)), pair => Assert.True(pair.Second.Y - pair.First.Y >= (pair.First.More.Length > 0 ? 34 : 20) * size));
         Assert.All(placed, w => Assert.InRange(w.Y, 0, RocketScale.Height));
     }
 

@@ -18,19 +18,22 @@ public sealed record RocketWord(string Words, string More, double At, double Fro
     private double Height => (Lines.Count * 19) + (More.Length > 0 ? 17 : 0) + 3;
 
     /// <summary>The words moved apart so that none covers another, each as near to what it names as can be.</summary>
-    public static IReadOnlyList<RocketWord> Spread(IEnumerable<RocketWord> words, double bottom)
+    /// <param name="words">What is to be said.</param>
+    /// <param name="bottom">Where the drawing ends.</param>
+    /// <param name="size">Size of the words, of that with the rocket seen whole.</param>
+    public static IReadOnlyList<RocketWord> Spread(IEnumerable<RocketWord> words, double bottom, double size)
     {
         RocketWord[] placed = [.. words.OrderBy(w => w.At)];
         for (var i = 0; i < placed.Length; i++)
         {
-            var least = i == 0 ? 16 : placed[i - 1].Y + placed[i - 1].Height;
+            var least = i == 0 ? 16 * size : placed[i - 1].Y + (placed[i - 1].Height * size);
             placed[i] = placed[i] with { Y = Math.Max(placed[i].At, least) };
         }
 
         // Pushed out at the bottom: back up.
         for (var i = placed.Length - 1; i >= 0; i--)
         {
-            var most = (i == placed.Length - 1 ? bottom : placed[i + 1].Y) - placed[i].Height;
+            var most = (i == placed.Length - 1 ? bottom : placed[i + 1].Y) - (placed[i].Height * size);
             if (placed[i].Y <= most) break;
             placed[i] = placed[i] with { Y = most };
         }
