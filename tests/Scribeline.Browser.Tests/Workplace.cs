@@ -145,6 +145,8 @@ public sealed class Workplace : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
+        // A page that is left says so, and the server lets go of it at once; of one that is torn away it keeps all for ten minutes.
+        foreach (var page in context.Pages) await page.GotoAsync("about:blank");
         await context.DisposeAsync();
         await server.DisposeAsync();
         shelf.Dispose();
