@@ -110,7 +110,7 @@ public sealed partial class DesignDocument
         {
             var own = Folder;
             if (Write(path) is { } refused) return refused;
-            foreach (var held in named.Select(n => others.GetValueOrDefault(n.Path)).OfType<HeldFile>().Where(h => h.Path.StartsWith(own + System.IO.Path.DirectorySeparatorChar, StringComparison.Ordinal)).ToList())
+            foreach (var held in named.Select(n => Held(n.Path)).OfType<HeldFile>().Where(h => h.Path.StartsWith(own + System.IO.Path.DirectorySeparatorChar, StringComparison.Ordinal)).ToList())
             {
                 var copy = System.IO.Path.Combine(Folder, System.IO.Path.GetRelativePath(own, held.Path));
                 if (!File.Exists(copy) && WriteText(copy, held.Text) is { } problem) return problem;

@@ -368,6 +368,23 @@ public sealed class NamedFileTests : IDisposable
     }
 
     [Fact]
+    public void A_lost_file_taken_up_and_put_back_leaves_nothing_to_copy()
+    {
+        Assert.Null(document.CopyBeside("motor", "own"));
+        Assert.Null(document.Save());
+        var own = document.Revisions[0];
+        Assert.Null(document.Change("motor", "../motors/l1053.yaml"));
+        Assert.Null(document.Save());
+        File.Delete(scratch.At("night-heron/own.yaml"));
+        using var without = Open();
+        Assert.Contains("own.yaml", without.TakeUp(own));
+        without.Undo();
+        without.Become(without.Reading.Text.Replace("../motors/l1053.yaml", "own.yaml", StringComparison.Ordinal));
+        Assert.Null(without.SaveAs(scratch.At("grey-heron/rocket.yaml")));
+        Assert.False(File.Exists(scratch.At("grey-heron/own.yaml")));
+    }
+
+    [Fact]
     public void Save_as_takes_what_lies_beside_the_design_along()
     {
         Assert.Null(document.CopyBeside("motor", "own"));
