@@ -95,7 +95,7 @@ public class PhoneTests(Bench bench)
 
         // By hand to three tenths from the nose, and then quickly nearer and farther.
         await place.Page.EvalOnSelectorAsync(".rocket-window", "w => w.scrollTop = 0.3 * w.scrollHeight - w.clientHeight / 2");
-        await place.Page.EvaluateAsync("() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))");
+        await place.Painted();
         await nearer.ClickAsync();
         for (var i = 0; i < 3; i++) await farther.ClickAsync();
         await nearer.ClickAsync();

@@ -81,8 +81,10 @@ public class ReplayTests(Bench bench)
         await replay.GetByRole(AriaRole.Button, new() { Name = "Pause" }).ClickAsync();
         await Expect(play).ToBeVisibleAsync();
         var paused = await replay.Locator(".replay-time").TextContentAsync();
-        await place.Page.EvaluateAsync("() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))");
+        await place.Painted();
         await Expect(replay.Locator(".replay-time")).ToHaveTextAsync(paused!);
+        await To(place, 1);
+        await Expect(replay.Locator(".replay-state")).ToContainTextAsync("motor burning");
         var slider = replay.GetByLabel("Time of the flight");
         var before = await slider.GetAttributeAsync("max");
         Assert.Null(place.Document.Change("firing[0].descending through.height", "1500 ft"));

@@ -116,6 +116,9 @@ public sealed class Workplace : IAsyncDisposable
         return inside;
     }
 
+    /// <summary>Waits until the page has been painted anew, and what it does with every painting was done.</summary>
+    public Task Painted() => Page.EvaluateAsync("() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))");
+
     /// <summary>Waits until the page listens.</summary>
     public async Task Live(IPage? window = null) => await (window ?? Page).Locator("html[data-live]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
 
