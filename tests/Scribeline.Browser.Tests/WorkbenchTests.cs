@@ -1,5 +1,6 @@
 using Microsoft.Playwright;
 using Scribeline.App.Terminal;
+using Scribeline.App.Web;
 using Scribeline.Engine.Questions;
 using static Microsoft.Playwright.Assertions;
 
@@ -90,6 +91,31 @@ public class WorkbenchTests(Bench bench)
         Assert.Contains("length: 22 in", place.Document.Reading.Text, StringComparison.Ordinal);
         Assert.Contains("length: 37 in", place.Document.Reading.Text, StringComparison.Ordinal);
         await Expect(place.Page.Locator("#q-stack .figure")).ToHaveTextAsync(await other.Locator("#q-stack .figure").InnerTextAsync());
+    }
+
+    [Fact]
+    public async Task A_silent_machine_is_not_taken_for_one_that_is_gone()
+    {
+        await using var place = await bench.Open();
+        await place.Page.Clock.InstallAsync();
+        await place.Go("desk");
+        await place.Page.Clock.FastForwardAsync((long)(WorkbenchServer.Silence / 2).TotalMilliseconds);
+        Assert.Null(place.Document.Change("parts[1].length", "21.6 in"));
+        await place.Answered();
+        await Expect(place.Page.Locator("#components-reconnect-modal")).ToBeHiddenAsync();
+        Assert.Empty(place.Complaints);
+    }
+
+    [Fact]
+    public async Task A_workbench_that_has_ended_is_told_of()
+    {
+        await using var place = await bench.Open();
+        await Expect(place.Page.Locator("#components-reconnect-modal")).ToBeHiddenAsync();
+        await place.End();
+        await Expect(place.Page.GetByText("The workbench does not answer.")).ToBeVisibleAsync();
+        await Expect(place.Page.GetByText("The workbench has ended.")).ToBeVisibleAsync();
+        await Expect(place.Page.GetByText("The workbench does not answer.")).ToBeHiddenAsync();
+        Assert.Empty(place.Foreign);
     }
 
     [Fact]

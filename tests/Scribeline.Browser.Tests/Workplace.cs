@@ -146,6 +146,9 @@ public sealed class Workplace : IAsyncDisposable
         }
     }
 
+    /// <summary>Ends the workbench under its window.</summary>
+    public ValueTask End() => server.DisposeAsync();
+
     public async ValueTask DisposeAsync()
     {
         // A page that is left says so, and the server lets go of it at once; of one that is torn away it keeps all for ten minutes.

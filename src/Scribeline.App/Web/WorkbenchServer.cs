@@ -10,6 +10,12 @@ namespace Scribeline.App.Web;
 /// <summary>The workbench as a server on this machine alone.</summary>
 internal sealed class WorkbenchServer : IAsyncDisposable
 {
+    /// <summary>
+    /// How long window and server may be silent to each other before either takes the other for gone. Both are on one machine, where the end of
+    /// one closes the line at once: silence is a machine with much to do, or a lid that was shut.
+    /// </summary>
+    public static readonly TimeSpan Silence = TimeSpan.FromMinutes(10);
+
     private readonly WebApplication app;
 
     private WorkbenchServer(WebApplication app) => this.app = app;
@@ -45,7 +51,13 @@ internal sealed class WorkbenchServer : IAsyncDisposable
         {
             circuits.DisconnectedCircuitMaxRetained = 10;
             circuits.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(10);
-        }).AddHubOptions(hub => hub.MaximumReceiveMessageSize = LocalOnly.Largest);
+            circuits.JSInteropDefaultCallTimeout = Silence;
+        }).AddHubOptions(hub =>
+        {
+            hub.MaximumReceiveMessageSize = LocalOnly.Largest;
+            hub.ClientTimeoutInterval = Silence;
+            hub.HandshakeTimeout = Silence;
+        });
 
         var app = builder.Build();
         app.UseMiddleware<LocalOnly>();

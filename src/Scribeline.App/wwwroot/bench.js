@@ -1,6 +1,15 @@
-// What a page cannot do from afar: keys, the caret, paper or dark.
+// What a page cannot do from afar: its line to the server, keys, the caret, paper or dark.
 "use strict";
 (() => {
+  const silence = Number(document.querySelector("script[data-silence]").dataset.silence);
+  Blazor.start({
+    circuit: {
+      configureSignalR: (line) => line.withServerTimeout(silence),
+      // A server on this machine is there at once, or it has ended.
+      reconnectionOptions: { maxRetries: 10, retryIntervalMilliseconds: 1000 },
+    },
+  });
+
   // Text goes with the version it was typed into and a number of its own, so that two windows never overwrite each other unseen and
   // what is still on its way is never overwritten by an answer to something earlier.
   const told = (event) => ({
