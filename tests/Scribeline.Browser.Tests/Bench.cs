@@ -27,7 +27,7 @@ public sealed class Bench : IAsyncLifetime
 
         Assertions.SetDefaultExpectTimeout((float)Patience.TotalMilliseconds);
         playwright = await Playwright.CreateAsync();
-        Browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = Arguments });
+        Browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = Arguments, Timeout = (float)Patience.TotalMilliseconds });
     }
 
     public async ValueTask DisposeAsync()

@@ -119,7 +119,8 @@ internal sealed class DesignJournal : IDisposable
 
     public void Dispose()
     {
-        work.Wait(TimeSpan.FromSeconds(2));
+        // However long it takes: the logbook itself gives up on what another program holds.
+        work.Wait();
         logbook?.Dispose();
     }
 

@@ -151,7 +151,7 @@ public sealed class DesignDocumentTests : IDisposable
             ended = true;
         };
         System.IO.File.WriteAllText(File, "name: [");
-        Assert.True(reached.Wait(TimeSpan.FromSeconds(30), TestContext.Current.CancellationToken));
+        Assert.True(reached.Wait(TimeSpan.FromMinutes(3), TestContext.Current.CancellationToken));
         shelf.Dispose();
         Assert.True(ended);
     }
