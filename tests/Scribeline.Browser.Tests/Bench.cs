@@ -18,12 +18,14 @@ public sealed class Bench : IAsyncLifetime
     /// <summary>The browser.</summary>
     public IBrowser Browser { get; private set; } = null!;
 
-    /// <summary>Where Debian keeps it, or where the environment says.</summary>
-    public static string Chromium => Environment.GetEnvironmentVariable("SCRIBELINE_CHROMIUM") ?? "/usr/bin/chromium";
+    private static readonly string[] Places = ["/usr/bin/chromium-headless-shell", "/usr/bin/chromium"];
+
+    /// <summary>Where the environment says, or where Debian keeps it: without windows, else with.</summary>
+    public static string Chromium => Environment.GetEnvironmentVariable("SCRIBELINE_CHROMIUM") ?? Places.FirstOrDefault(File.Exists) ?? Places[0];
 
     public async ValueTask InitializeAsync()
     {
-        Assert.True(File.Exists(Chromium), $"There is no browser at {Chromium}: apt-get install chromium, or name one in SCRIBELINE_CHROMIUM.");
+        Assert.True(File.Exists(Chromium), $"There is no browser at {Chromium}: apt-get install chromium-headless-shell, or name one in SCRIBELINE_CHROMIUM.");
 
         Assertions.SetDefaultExpectTimeout((float)Patience.TotalMilliseconds);
         playwright = await Playwright.CreateAsync();

@@ -1,5 +1,4 @@
 using System.Text;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using Scribeline.Drawing.Sheets;
 using Scribeline.Drawing.Templates;
@@ -165,10 +164,8 @@ public class BenchTests(Bench bench)
     {
         await using var place = await bench.Open(width: width, dark: dark);
         foreach (var question in new[] { "plates-clear", "templates", "build-order", "holes-clear", "bonds" }) await Opened(place, question);
-        var over = await place.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        Assert.True(over <= 0, $"{over} pixels wider than the window");
-        var axe = await place.Page.RunAxe();
-        Assert.Empty(axe.Violations.Where(v => v.Impact is "serious" or "critical").Select(v => $"{v.Id}: {v.Help}: {string.Join(" ", v.Nodes.Take(3).Select(n => n.Html))}"));
+        await place.Page.IsNotWiderThanItsWindow("the bench");
+        await place.Page.HasNoSeriousFault("the bench");
     }
 
     private static async Task<ILocator> Opened(Workplace place, string question)

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Net;
 using System.Text.RegularExpressions;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using Scribeline.App.Web;
 using static Microsoft.Playwright.Assertions;
@@ -34,7 +33,7 @@ public class FieldTests(Bench bench)
         await place.Turn("checklist");
         await place.Page.Locator(".day-list[open] input").First.PressAsync("Space");
         await Expect(place.Page.Locator(".day > .strong")).ToContainTextAsync("1 of ");
-        await Faultless(place.Page);
+        await place.Page.HasNoSeriousFault("the field");
 
         // After a closed lid everything is where it was; a changed design takes the words back, and not the ticks.
         await place.Go("field");
@@ -66,7 +65,7 @@ public class FieldTests(Bench bench)
         await Expect(page.Locator("#night-before-motor button")).ToHaveAttributeAsync("aria-pressed", "true");
         await Expect(page.Locator("#night-before-motor .quiet")).ToContainTextAsync("ticked");
         Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= 390"));
-        await Faultless(page);
+        await page.HasNoSeriousFault("the field");
         if (Environment.GetEnvironmentVariable("SCRIBELINE_SHOW") is { Length: > 0 } folder) await page.ScreenshotAsync(new() { Path = Path.Combine(folder, "phone.png"), FullPage = false });
 
         // The laptop sees the tick at once.
@@ -74,11 +73,5 @@ public class FieldTests(Bench bench)
         await place.Turn("checklist");
         await Expect(place.Page.Locator(".day > .strong")).ToContainTextAsync("1 of ");
         if (Environment.GetEnvironmentVariable("SCRIBELINE_SHOW") is { Length: > 0 } shown) await place.Page.ScreenshotAsync(new() { Path = Path.Combine(shown, "field.png"), FullPage = true });
-    }
-
-    private static async Task Faultless(IPage page)
-    {
-        var found = await page.RunAxe();
-        Assert.Empty(found.Violations.Where(v => v.Impact is "serious" or "critical").Select(v => $"{v.Id}: {v.Help} {string.Join(" ", v.Nodes.Select(n => n.Html))}"));
     }
 }

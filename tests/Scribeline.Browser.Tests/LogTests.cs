@@ -1,4 +1,3 @@
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -66,11 +65,9 @@ public class LogTests(Bench bench)
         foreach (var question in (string[])["what-happened", "as-predicted", "teaches"]) await place.Turn(question);
         await place.Page.Locator(".lessons").WaitForAsync();
         await place.Page.WaitForLoadStateAsync(LoadState.NetworkIdle);
-        var over = await place.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        Assert.True(over <= 0, $"the log is {over} pixels wider than a window of {width}");
+        await place.Page.IsNotWiderThanItsWindow("the log");
         if (Environment.GetEnvironmentVariable("SCRIBELINE_LOG_PICTURES") is { } into)
             await place.Page.ScreenshotAsync(new() { Path = Path.Combine(into, $"flown-{width}.png"), FullPage = true });
-        var found = await place.Page.RunAxe();
-        Assert.Empty(found.Violations.Where(v => v.Impact is "serious" or "critical").Select(v => $"{v.Id}: {v.Help} ({string.Join("; ", v.Nodes.Select(n => n.Html))})"));
+        await place.Page.HasNoSeriousFault("the log");
     }
 }

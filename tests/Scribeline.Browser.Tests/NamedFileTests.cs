@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Deque.AxeCore.Playwright;
 using static Microsoft.Playwright.Assertions;
 
 namespace Scribeline.Browser.Tests;
@@ -179,10 +178,8 @@ public class NamedFileTests(Bench bench)
             await place.Answered();
             await Expect(place.Page.Locator("#problems")).ToHaveCountAsync(0);
 
-            var result = await place.Page.RunAxe();
-            Assert.Empty(result.Violations.Where(v => v.Impact is "serious" or "critical").Select(v => $"{key}: {v.Id}: {v.Help}: {string.Join("; ", v.Nodes.Take(4).Select(n => n.Html))}"));
-            var over = await place.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-            Assert.True(over <= 0, $"{key} is {over} pixels wider than a window of {width}");
+            await place.Page.HasNoSeriousFault(key);
+            await place.Page.IsNotWiderThanItsWindow(key);
             var cut = await place.Page.EvaluateAsync<string[]>("[...document.querySelectorAll('.things *')].filter(e => e.getBoundingClientRect().right > document.querySelector('.things').getBoundingClientRect().right + 1 && !e.closest('.sr')).map(e => e.outerHTML.slice(0, 120))");
             Assert.Empty(cut);
             if (Into is not null)

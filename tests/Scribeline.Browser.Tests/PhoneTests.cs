@@ -56,8 +56,7 @@ public class PhoneTests(Bench bench)
         foreach (var to in new[] { "desk", "bench", "yard", "field", "log" })
         {
             await place.Go(to);
-            var over = await place.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-            Assert.True(over <= 0, $"{to} is {over} pixels wider than a window of {width}");
+            await place.Page.IsNotWiderThanItsWindow(to);
             if (height < 500) Assert.Equal("static", await place.Page.EvalOnSelectorAsync<string>(".frame", "f => getComputedStyle(f).position"));
             if (to is not ("desk" or "bench")) continue;
             Assert.True(await Bottom(place, ".verdict-count") < height, $"{to}: the counts are below the first screen");

@@ -17,8 +17,7 @@ public class ScreensTests(Bench bench)
         foreach (var to in new[] { "desk", "bench", "yard", "field", "log" })
         {
             await place.Go(to);
-            var over = await place.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-            Assert.True(over <= 0, $"{to} is {over} pixels wider than a window of {width}");
+            await place.Page.IsNotWiderThanItsWindow(to);
             if (Into is not null) await place.Page.ScreenshotAsync(new() { Path = Path.Combine(Into, $"{to}-{name}.png") });
         }
 

@@ -1,4 +1,3 @@
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -63,10 +62,8 @@ public class YardTests(Bench bench)
         await place.Page.Locator(".shot-more > summary").PressAsync("Enter");
         await Expect(place.Page.Locator("#q-test-says .plot")).ToHaveCountAsync(3);
         await Expect(place.Page.Locator("#q-test-plan table caption").Last).ToHaveTextAsync("What to set up, and what counts as a pass");
-        var over = await place.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        Assert.True(over <= 0, $"{over} pixels wider than the window");
-        var axe = await place.Page.RunAxe();
-        Assert.Empty(axe.Violations.Where(v => v.Impact is "serious" or "critical").Select(v => $"{v.Id}: {v.Help}: {string.Join(" ", v.Nodes.Take(3).Select(n => n.Html))}"));
+        await place.Page.IsNotWiderThanItsWindow("the yard");
+        await place.Page.HasNoSeriousFault("the yard");
         if (Environment.GetEnvironmentVariable("SCRIBELINE_LOOK") is { Length: > 0 } folder) await place.Page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"yard-{width}.png"), FullPage = true });
         Assert.Empty(place.Complaints);
     }
