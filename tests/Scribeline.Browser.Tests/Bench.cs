@@ -10,6 +10,8 @@ public sealed class Bench : IAsyncLifetime
     private static readonly string[] Arguments =
         ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 
+    private static readonly string[] Places = ["/usr/bin/chromium-headless-shell", "/usr/bin/chromium"];
+
     /// <summary>How long a state is waited for before it counts as never reached. A laden machine is slow, not wrong.</summary>
     public static readonly TimeSpan Patience = TimeSpan.FromMinutes(3);
 
@@ -17,8 +19,6 @@ public sealed class Bench : IAsyncLifetime
 
     /// <summary>The browser.</summary>
     public IBrowser Browser { get; private set; } = null!;
-
-    private static readonly string[] Places = ["/usr/bin/chromium-headless-shell", "/usr/bin/chromium"];
 
     /// <summary>Where the environment says, or where Debian keeps it: without windows, else with.</summary>
     public static string Chromium => Environment.GetEnvironmentVariable("SCRIBELINE_CHROMIUM") ?? Places.FirstOrDefault(File.Exists) ?? Places[0];
